@@ -1,0 +1,27 @@
+import { satteri } from '@astrojs/markdown-satteri';
+import mdx from '@astrojs/mdx';
+import { defineConfig } from 'astro/config';
+import { refreshPhotos, siteAddress } from './src/site/prepare.ts';
+import { reloadOnContent } from './src/site/reload.ts';
+
+const { origin, pathname } = new URL(await siteAddress());
+
+export default defineConfig({
+  site: origin,
+  base: pathname,
+  outDir: process.env.WITNESSMARK_OUT ?? 'dist',
+  // Holds derived files only. Astro's own picture pipeline is not used: it can publish an original.
+  publicDir: '.witnessmark/public',
+  cacheDir: '.witnessmark/astro',
+  trailingSlash: 'always',
+  build: { format: 'directory', assets: 'assets', inlineStylesheets: 'never' },
+  integrations: [mdx(), reloadOnContent(refreshPhotos)],
+  markdown: {
+    // The same parser reads entries for the check. Curly quotes are off: in a log full of inches 5/8" must stay as typed.
+    processor: satteri({ features: { smartPunctuation: false } }),
+    syntaxHighlight: false,
+  },
+  devToolbar: { enabled: false },
+  // One warning for every entry otherwise, about a directive that the MDX integration itself writes.
+  vite: { build: { assetsInlineLimit: 0, rolldownOptions: { checks: { moduleLevelDirective: false } } } },
+});

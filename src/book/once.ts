@@ -1,0 +1,16 @@
+/** Calls a function when its result is first wanted, freezes that result, and keeps it. */
+export function once<Result>(make: () => Result): () => Result {
+  let made: { readonly result: Result } | undefined;
+  return () => {
+    made ??= { result: deepFreeze(make()) };
+    return made.result;
+  };
+}
+
+/** Freezes a value and all plain objects and lists in it. */
+export function deepFreeze<Value>(value: Value): Value {
+  if (typeof value !== 'object' || value === null || Object.isFrozen(value)) return value;
+  Object.freeze(value);
+  for (const inner of Object.values(value)) deepFreeze(inner);
+  return value;
+}

@@ -1,0 +1,28 @@
+import { checkContent } from '../check/check.ts';
+import { readContent } from '../read/content.ts';
+import { makeProject } from './project.ts';
+import type { Book } from './types.ts';
+
+/** How a book is opened. */
+export interface OpenOptions {
+  /** The moment that decides what lies in the future; the figures do not depend on it. */
+  readonly now: Date;
+  /** Whether entries marked as drafts are in it. */
+  readonly drafts?: boolean;
+}
+
+/**
+ * Reads a content folder into the one object that everything else asks: all projects, their figures on any day, and all problems.
+ * Never throws for what the files say; a record with a mistake is left out and its problem listed.
+ */
+export async function openBook(contentDir: string, { now, drafts = false }: OpenOptions): Promise<Book> {
+  const content = await readContent(contentDir);
+  const problems = checkContent(content, now);
+  const projects = content.projects.flatMap((project) => makeProject(project, { drafts }) ?? []);
+  return Object.freeze({
+    site: content.site?.value,
+    projects: Object.freeze(projects),
+    problems: Object.freeze(problems),
+    project: (id: string) => projects.find((project) => project.id === id),
+  });
+}

@@ -1,0 +1,87 @@
+import type { CostRow } from '../cost/costs.ts';
+import type { WorkedRow } from '../hours/hours.ts';
+import type { Measured } from '../measure/reading.ts';
+import type { SpecFigures } from '../measure/spec-figures.ts';
+import type { EntryInfo, Instrument, Part, Phase, ProjectInfo, Rate, Search, Site, Source, Spec } from '../model/kinds.ts';
+import type { Money } from '../money/money.ts';
+import type { PartState } from '../parts/state.ts';
+import type { PhaseFigures } from '../plan/phases.ts';
+import type { UsedComponent } from '../read/mdx.ts';
+import type { Problem } from '../read/problem.ts';
+import type { Day } from '../time/day.ts';
+import type { Minutes } from '../time/duration.ts';
+import type { Breakdown } from './figure.ts';
+
+/** An entry of the log, with its place among the others. */
+export interface Entry extends EntryInfo {
+  /** Name of its page: the file name without its ending. */
+  readonly slug: string;
+  /** Path of its file inside the content folder. */
+  readonly file: string;
+  /** Its number in the log, from 1. */
+  readonly number: number;
+  readonly components: readonly UsedComponent[];
+  readonly words: number;
+}
+
+/** One machine being rebuilt, with its rows in order of date. Rows that could not be understood are not in it. */
+export interface Project {
+  readonly id: string;
+  readonly info: ProjectInfo;
+  readonly currency: string;
+  readonly sources: readonly Source[];
+  readonly phases: readonly Phase[];
+  readonly specs: readonly Spec[];
+  readonly instruments: readonly Instrument[];
+  readonly parts: readonly Part[];
+  readonly hours: readonly WorkedRow[];
+  readonly costs: readonly CostRow[];
+  readonly readings: readonly Measured[];
+  readonly rates: readonly Rate[];
+  readonly searches: readonly Search[];
+  readonly entries: readonly Entry[];
+  readonly photos: readonly string[];
+  /** Earliest and latest day that anything is dated; the latest is the day that the site calls today. */
+  readonly firstDay: Day;
+  readonly lastDay: Day;
+  /** Everything as it stood at the end of a day. */
+  asOf(day: Day): View;
+  /** As of `lastDay`. */
+  readonly now: View;
+}
+
+/** A part and its state on the day of the view. */
+export interface PartOnDay {
+  readonly part: Part;
+  readonly state: PartState;
+  readonly since: Day | undefined;
+}
+
+/** A project as it stood at the end of a day. */
+export interface View {
+  readonly project: Project;
+  readonly day: Day;
+  readonly hours: readonly WorkedRow[];
+  readonly costs: readonly CostRow[];
+  readonly searches: readonly Search[];
+  readonly parts: readonly PartOnDay[];
+  readonly phases: readonly PhaseFigures[];
+  readonly hoursByPhase: Breakdown<Minutes, WorkedRow>;
+  readonly hoursByWork: Breakdown<Minutes, WorkedRow>;
+  readonly hoursByPerson: Breakdown<Minutes, WorkedRow>;
+  readonly costsByCategory: Breakdown<Money, CostRow>;
+  readonly costsByPhase: Breakdown<Money, CostRow>;
+  readonly costsBySource: Breakdown<Money, CostRow>;
+  readonly partsByState: ReadonlyMap<PartState, readonly PartOnDay[]>;
+  readonly partsBySource: ReadonlyMap<string, readonly PartOnDay[]>;
+  readonly specs: readonly SpecFigures[];
+  spec(id: string): SpecFigures | undefined;
+}
+
+/** All that a content folder holds, read once and never changed. */
+export interface Book {
+  readonly site: Site | undefined;
+  readonly projects: readonly Project[];
+  readonly problems: readonly Problem[];
+  project(id: string): Project | undefined;
+}

@@ -1,0 +1,7 @@
+declare namespace App {
+  interface Locals {
+    /** Set by an entry's page, so that components in its text know whose day it is. */
+    readonly entry?: import('./book/types.ts').Entry;
+    readonly view?: import('./book/types.ts').View;
+  }
+}

@@ -1,0 +1,56 @@
+import { z } from 'zod';
+import { day, decimal, duration, id, listOf, oneOf, privateText, quantity, quantityKind, ref, text, unit } from './fields.ts';
+
+/** Where parts come from: `sources`. */
+export const sourceSchema = z.strictObject({
+  id: id(),
+  kind: oneOf(['base', 'donor', 'new', 'made', 'repaired']),
+  name: text(),
+  acquired: day().optional(),
+  note: text().optional(),
+});
+
+/** A named stretch of the work: `phases`. Actual start and hours come from hours rows. */
+export const phaseSchema = z.strictObject({
+  id: id(),
+  name: text(),
+  summary: text(),
+  'planned-start': day(),
+  'planned-finish': day(),
+  'planned-hours': duration(),
+  after: listOf(ref('phases')).optional(),
+  finished: day().optional(),
+  note: text().optional(),
+});
+
+/** Something measured that readers care about: `specs`. */
+export const specSchema = z.strictObject({
+  id: id(),
+  name: text(),
+  about: text({ description: 'what is measured, where, and why it matters' }),
+  quantity: quantityKind(),
+  unit: unit(),
+  system: id().meta({ editor: { type: 'string' }, description: 'group on the pages: body, brakes …' }),
+  place: text().optional(),
+  min: quantity().optional(),
+  max: quantity().optional(),
+  nominal: quantity().optional(),
+  tolerance: quantity().optional(),
+  target: quantity().optional(),
+  better: oneOf(['lower', 'higher', 'nominal']).optional(),
+});
+
+/** What took a reading: `instruments`. */
+export const instrumentSchema = z.strictObject({
+  id: id(),
+  name: text(),
+  quantity: quantityKind(),
+  step: quantity().optional(),
+  'stated-error': quantity().optional(),
+  'certificate-u': quantity().optional(),
+  'certificate-k': decimal().optional(),
+  calibrated: day().optional(),
+  'calibration-due': day().optional(),
+  serial: privateText().optional(),
+  note: text().optional(),
+});

@@ -1,0 +1,142 @@
+import type { z } from 'zod';
+import { type EntryInfo, type ListKind, listKinds, type ProjectInfo, type RecordOf, type Site, singleKinds } from '../model/kinds.ts';
+import { readCsv } from './csv.ts';
+import { listContent, type ProjectFiles, type RecordFile, readContentFile } from './files.ts';
+import { type EntryBody, readMdx } from './mdx.ts';
+import { type Problem, problemAt } from './problem.ts';
+import { decodeText } from './text.ts';
+import { type Understood, understand } from './understand.ts';
+import { type ReadRecords, readYamlList, readYamlRecord } from './yaml.ts';
+
+/** An entry as read: front matter, what its text uses, and where its file is. */
+export interface ReadEntry extends Understood<EntryInfo> {
+  readonly file: string;
+  /** File name without its ending; the address of the entry. */
+  readonly slug: string;
+  readonly body: EntryBody;
+}
+
+type Lists = { readonly [Kind in ListKind]: readonly Understood<RecordOf<Kind>>[] };
+
+/** Everything a project's files say, each record with its place; nothing is checked against anything yet. */
+export interface ReadProject {
+  readonly id: string;
+  readonly info: Understood<ProjectInfo> | undefined;
+  readonly lists: Lists;
+  readonly entries: readonly ReadEntry[];
+  readonly photos: readonly string[];
+  /** Records that were seen but not understood: a reference to one of them is no mistake of its own. */
+  readonly lost: Lost;
+}
+
+/** Ids of records with mistakes, and kinds of which a whole file could not be read. */
+export interface Lost {
+  readonly ids: ReadonlyMap<string, readonly string[]>;
+  readonly kinds: ReadonlySet<string>;
+}
+
+/** The content folder as read. */
+export interface ReadContent {
+  readonly site: Understood<Site> | undefined;
+  readonly projects: readonly ReadProject[];
+  readonly problems: readonly Problem[];
+}
+
+/** Reads a content folder into typed records and collects every problem on the way. Nothing is thrown for what a file says. */
+export async function readContent(contentDir: string): Promise<ReadContent> {
+  const listed = await listContent(contentDir);
+  const problems = [...listed.problems];
+  const site = await readSite(contentDir, problems);
+  const projects: ReadProject[] = [];
+  for (const files of listed.projects) projects.push(await readProject(contentDir, files, problems));
+  return { site, projects, problems };
+}
+
+async function readText(contentDir: string, file: string, problems: Problem[]): Promise<string | undefined> {
+  const text = decodeText(await readContentFile(contentDir, file), file);
+  if (typeof text === 'string') return text;
+  problems.push(text);
+  return undefined;
+}
+
+async function readSite(contentDir: string, problems: Problem[]): Promise<Understood<Site> | undefined> {
+  try {
+    const text = await readText(contentDir, 'site.yaml', problems);
+    return text === undefined ? undefined : one(readYamlRecord(text, 'site.yaml'), singleKinds.site, 'site', problems);
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'ENOENT') throw error;
+    problems.push(problemAt({ file: 'site.yaml', line: 1, column: 1 }, 'file/missing', 'there is no site.yaml', 'write one with title, address, language and builder'));
+    return undefined;
+  }
+}
+
+function one<Schema extends z.ZodObject>(read: ReadRecords, schema: Schema, kind: string, problems: Problem[]) {
+  problems.push(...read.problems);
+  const raw = read.records[0];
+  if (raw === undefined) return undefined;
+  const result = understand(raw, schema, kind);
+  if (!Array.isArray(result)) return result;
+  problems.push(...result);
+  return undefined;
+}
+
+async function readProject(contentDir: string, files: ProjectFiles, problems: Problem[]): Promise<ReadProject> {
+  let info: Understood<ProjectInfo> | undefined;
+  const lists = Object.fromEntries(Object.keys(listKinds).map((kind) => [kind, [] as unknown[]])) as Record<ListKind, unknown[]>;
+  const lostIds = new Map<string, string[]>(Object.keys(listKinds).map((kind) => [kind, []]));
+  const lostKinds = new Set<string>();
+  for (const { kind, file } of files.records) {
+    const text = await readText(contentDir, file, problems);
+    const read = text === undefined ? undefined : readRecords(text, { kind, file });
+    if (read === undefined || read.problems.length > 0) lostKinds.add(kind);
+    if (read === undefined) continue;
+    if (kind === 'project') info = one(read, singleKinds.project, 'project', problems);
+    else lists[kind].push(...many(read, kind, problems, lostIds.get(kind) ?? []));
+  }
+  if (info === undefined) for (const kind of ['project', 'work', 'people']) lostKinds.add(kind);
+  if (!files.records.some(({ kind }) => kind === 'project')) {
+    problems.push(problemAt({ file: `${files.id}/project.yaml`, line: 1, column: 1 }, 'file/missing', `the project "${files.id}" has no project.yaml`, 'write one with name, summary, machine, timeZone, work and people'));
+  }
+
+  const entries: ReadEntry[] = [];
+  for (const file of files.entries) {
+    const entry = await readEntry(contentDir, file, problems);
+    if (entry) entries.push(entry);
+    else lostKinds.add('entries');
+  }
+  const lost = { ids: lostIds, kinds: lostKinds };
+  return { id: files.id, info, lists: lists as unknown as Lists, entries, photos: files.photos, lost };
+}
+
+function readRecords(text: string, { kind, file }: RecordFile): ReadRecords {
+  if (file.endsWith('.csv')) return readCsv(text, file);
+  return kind === 'project' ? readYamlRecord(text, file) : readYamlList(text, file);
+}
+
+function many(read: ReadRecords, kind: ListKind, problems: Problem[], lostIds: string[]): unknown[] {
+  problems.push(...read.problems);
+  const schema: z.ZodObject = listKinds[kind];
+  return read.records.flatMap((raw) => {
+    const result = understand(raw, schema, `${kind} record`);
+    if (!Array.isArray(result)) return [result];
+    problems.push(...result);
+    const id = typeof raw.value === 'object' && !Array.isArray(raw.value) ? (raw.value as { id?: unknown }).id : undefined;
+    if (typeof id === 'string') lostIds.push(id);
+    return [];
+  });
+}
+
+async function readEntry(contentDir: string, file: string, problems: Problem[]): Promise<ReadEntry | undefined> {
+  const text = await readText(contentDir, file, problems);
+  if (text === undefined) return undefined;
+  const frontMatter = /^---\r?\n([\s\S]*?)\r?\n---[ \t]*(?:\r?\n|$)/.exec(text);
+  if (!frontMatter) {
+    problems.push(problemAt({ file, line: 1, column: 1 }, 'entry/no-front-matter', 'the entry has no front matter', 'start the file with "---", title, date, phase, summary, "---"'));
+    return undefined;
+  }
+
+  const info = one(readYamlRecord(frontMatter[1] ?? '', file, { lines: 1 }), singleKinds.entry, 'front matter', problems);
+  const { body, problems: broken } = readMdx(text, file);
+  problems.push(...broken);
+  return info && { ...info, file, slug: file.replace(/^.*\//, '').replace(/\.mdx$/, ''), body };
+}

@@ -1,0 +1,96 @@
+import { readdir, readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { type ListKind, listKinds } from '../model/kinds.ts';
+import { suggest } from './nearest.ts';
+import { type Problem, problemAt } from './problem.ts';
+
+/** A file that holds records of one kind. */
+export interface RecordFile {
+  readonly kind: ListKind | 'project';
+  /** Path inside the content folder, with `/`; it is what problems name. */
+  readonly file: string;
+}
+
+/** What one project's folder holds. */
+export interface ProjectFiles {
+  readonly id: string;
+  readonly records: readonly RecordFile[];
+  readonly entries: readonly string[];
+  /** Names of all files in `photos/`. */
+  readonly photos: readonly string[];
+}
+
+/** What the content folder holds. */
+export interface ContentFiles {
+  readonly projects: readonly ProjectFiles[];
+  readonly problems: readonly Problem[];
+}
+
+const KINDS = [...Object.keys(listKinds), 'project'];
+const PLAIN_FOLDERS = new Set(['ledger', 'entries', 'photos']);
+
+/** Lists a content folder, in the order of names so that nothing depends on the disk. */
+export async function listContent(contentDir: string): Promise<ContentFiles> {
+  const projects: ProjectFiles[] = [];
+  const problems: Problem[] = [];
+  for (const folder of await listDirectory(contentDir)) {
+    if (!folder.isDirectory() || folder.name.startsWith('.')) continue;
+    const listed = await listProject(contentDir, folder.name);
+    problems.push(...listed.problems);
+    if (listed.files) projects.push(listed.files);
+  }
+  return { projects, problems };
+}
+
+async function listProject(contentDir: string, id: string): Promise<{ files?: ProjectFiles; problems: Problem[] }> {
+  const place = { file: id, line: 1, column: 1 };
+  if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(id)) {
+    return { problems: [problemAt(place, 'file/project-name', `the folder "${id}" can't be part of an address`, 'use lower-case letters, digits and hyphens')] };
+  }
+  const problems: Problem[] = [];
+  const records: RecordFile[] = [];
+  const entries: string[] = [];
+  const folders = await listDirectory(join(contentDir, id));
+  for (const item of folders) {
+    if (item.isDirectory() && !PLAIN_FOLDERS.has(item.name) && !item.name.startsWith('.')) {
+      problems.push(problemAt({ ...place, file: `${id}/${item.name}` }, 'file/unknown-folder', `the folder "${item.name}" is not read`, suggest(item.name, [...PLAIN_FOLDERS])));
+    }
+  }
+
+  for (const folder of ['', 'ledger/']) {
+    for (const item of await listDirectory(join(contentDir, id, folder))) {
+      const file = `${id}/${folder}${item.name}`;
+      const match = /^([a-z]+)(?:-[\w-]+)?\.(yaml|csv)$/.exec(item.name);
+      if (!item.isFile() || item.name.startsWith('.') || item.name === 'marks.txt' || /\.md$/.test(item.name)) continue;
+      if (match?.[1] && KINDS.includes(match[1])) records.push({ kind: match[1] as RecordFile['kind'], file });
+      else problems.push(problemAt({ file, line: 1, column: 1 }, 'file/unknown', `"${item.name}" is no file of a project`, fileHint(item.name)));
+    }
+  }
+  for (const item of await listDirectory(join(contentDir, id, 'entries'))) {
+    if (item.isFile() && item.name.endsWith('.mdx')) entries.push(`${id}/entries/${item.name}`);
+  }
+  const photos = (await listDirectory(join(contentDir, id, 'photos'))).filter((item) => item.isFile()).map((item) => item.name);
+  return { files: { id, records, entries, photos }, problems };
+}
+
+function fileHint(name: string): string {
+  const stem = name.replace(/\..*$/, '').split('-')[0] ?? '';
+  const ending = name.replace(/^[^.]*/, '');
+  if (KINDS.includes(stem)) return ending === '.yml' ? `name it "${name.replace(/yml$/, 'yaml')}"` : 'save it as .yaml or .csv';
+  return suggest(stem, KINDS) ?? `the name starts with one of: ${KINDS.join(', ')}`;
+}
+
+async function listDirectory(path: string) {
+  try {
+    const items = await readdir(path, { withFileTypes: true });
+    return items.sort((a, b) => (a.name < b.name ? -1 : 1));
+  } catch (error) {
+    if (['ENOENT', 'ENOTDIR'].includes((error as NodeJS.ErrnoException).code ?? '')) return [];
+    throw error;
+  }
+}
+
+/** Reads a file of the content folder. */
+export async function readContentFile(contentDir: string, file: string): Promise<Uint8Array> {
+  return readFile(join(contentDir, file));
+}

@@ -1,0 +1,129 @@
+import { mdxToMdast } from 'satteri';
+import { type Place, type Problem, problemAt } from './problem.ts';
+
+/** A property as written on a component: its literal value, or undefined where it isn't a literal. */
+export interface WrittenProp extends Place {
+  readonly name: string;
+  readonly literal: PropValue | undefined;
+  readonly source: string;
+}
+
+export type PropValue = string | number | boolean | readonly string[];
+
+/** A component as it stands in an entry. */
+export interface UsedComponent extends Place {
+  readonly name: string;
+  readonly props: readonly WrittenProp[];
+}
+
+/** A link as it stands in an entry. */
+export interface UsedLink extends Place {
+  readonly url: string;
+}
+
+/** What an entry's text uses, with places; the words themselves are left to the renderer. */
+export interface EntryBody {
+  readonly components: readonly UsedComponent[];
+  readonly links: readonly UsedLink[];
+  readonly words: number;
+}
+
+interface MdxNode {
+  readonly type: string;
+  readonly name?: string | null;
+  readonly url?: string;
+  readonly value?: string;
+  readonly attributes?: readonly { readonly type: string; readonly name?: string; readonly value?: unknown }[];
+  readonly children?: readonly MdxNode[];
+  readonly position?: { readonly start: { readonly line: number; readonly column: number } };
+}
+
+/**
+ * Reads an entry's MDX with the parser that will render it, so that both see the same page.
+ * `text` is the whole file, front matter included, so that lines count as in an editor.
+ */
+export function readMdx(text: string, file: string): { body: EntryBody; problems: Problem[] } {
+  const components: UsedComponent[] = [];
+  const links: UsedLink[] = [];
+  const problems: Problem[] = [];
+  const lines = text.split('\n');
+  let words = 0;
+
+  function walk(node: MdxNode): void {
+    const place = placeOf(node, file);
+    if (node.type === 'mdxjsEsm') problems.push(problemAt(place, 'mdx/import', 'an entry imports and exports nothing', 'remove the line; every component is there already'));
+    if (node.type === 'mdxFlowExpression' || node.type === 'mdxTextExpression') {
+      if (!/^\s*\/\*[\s\S]*\*\/\s*$/.test(node.value ?? '')) problems.push(problemAt(place, 'mdx/expression', `the expression {${node.value}} is not run here`, 'write the text itself, or \\{ for a brace'));
+    }
+    if (node.type.startsWith('mdxJsx') && node.name) components.push(componentOf(node, place, lines));
+    if ((node.type === 'link' || node.type === 'definition') && node.url !== undefined) links.push({ ...place, url: node.url });
+    if (node.type === 'text') words += node.value?.split(/\s+/).filter((word) => /\w/.test(word)).length ?? 0;
+    for (const child of node.children ?? []) walk(child);
+  }
+
+  try {
+    walk(mdxToMdast(text, {}) as unknown as MdxNode);
+  } catch (error) {
+    problems.push(brokenMdx(error as Error, file));
+  }
+  return { body: { components, links, words }, problems };
+}
+
+function placeOf(node: MdxNode, file: string): Place {
+  return { file, line: node.position?.start.line ?? 1, column: node.position?.start.column ?? 1 };
+}
+
+function componentOf(node: MdxNode, place: Place, lines: readonly string[]): UsedComponent {
+  const props = (node.attributes ?? []).map((attribute): WrittenProp => {
+    const name = attribute.name ?? '…';
+    const source = typeof attribute.value === 'object' && attribute.value !== null ? `{${(attribute.value as { value: string }).value}}` : JSON.stringify(attribute.value ?? true);
+    const literal = attribute.type === 'mdxJsxAttribute' ? literalOf(attribute.value) : undefined;
+    return { ...findProp(place, name, lines), name, source, literal };
+  });
+  return { ...place, name: node.name ?? '', props };
+}
+
+/** The parser gives no place for a property, so it is looked for from its component on. */
+function findProp(from: Place, name: string, lines: readonly string[]): Place {
+  const pattern = new RegExp(`(?<![\\w-])${name.replace(/[^\w-]/g, '\\$&')}\\s*(?==|\\s|/|>)`, 'g');
+  for (let line = from.line; line <= lines.length && line < from.line + 40; line++) {
+    pattern.lastIndex = line === from.line ? from.column : 0;
+    const match = pattern.exec(lines[line - 1] ?? '');
+    if (match) return { file: from.file, line, column: match.index + 1 };
+  }
+  return from;
+}
+
+function literalOf(value: unknown): PropValue | undefined {
+  if (value === null || value === undefined) return true;
+  if (typeof value === 'string') return value;
+  return readLiteral((value as { value: string }).value.trim());
+}
+
+/** Reads `3`, `true`, `"x"`, `'x'` or a list of quoted texts; anything else would be a program. */
+function readLiteral(source: string): PropValue | undefined {
+  if (/^-?\d+(\.\d+)?$/.test(source)) return Number(source);
+  if (source === 'true' || source === 'false') return source === 'true';
+  const quoted = /^(["'])((?:(?!\1)[^\\])*)\1$/.exec(source);
+  if (quoted) return quoted[2];
+
+  const list = /^\[([\s\S]*)\]$/.exec(source);
+  if (!list) return undefined;
+  const items = (list[1] ?? '').split(',').map((item) => item.trim());
+  if (items.at(-1) === '') items.pop();
+  const texts = items.map(readLiteral);
+  return texts.every((item): item is string => typeof item === 'string') ? texts : undefined;
+}
+
+function brokenMdx(error: Error, file: string): Problem {
+  const match = /^(\d+):(\d+): ([\s\S]*?)(?: \((?:mdx|micromark)[^)]*\))?$/.exec(error.message.trim());
+  const place = { file, line: Number(match?.[1] ?? 1), column: Number(match?.[2] ?? 1) };
+  const said = (match?.[3] ?? error.message).split('\n')[0] ?? '';
+  return problemAt(place, 'mdx/broken', `broken MDX: ${said.charAt(0).toLowerCase()}${said.slice(1)}`, mdxHint(said));
+}
+
+function mdxHint(said: string): string {
+  if (/closing tag/i.test(said)) return 'close the component: <Name … />';
+  if (/expression|brace|acorn/i.test(said)) return 'write \\{ for a brace in text, and close every {…}';
+  return 'write &lt; for a "less than" in text, and close every <Name … />';
+}

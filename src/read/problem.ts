@@ -1,0 +1,35 @@
+/** A place in a file of the content folder; line and column count from 1. */
+export interface Place {
+  readonly file: string;
+  readonly line: number;
+  readonly column: number;
+}
+
+/** Something in the content that is wrong, with what to do about it. Only an error stops a build. */
+export interface Problem extends Place {
+  readonly level: 'error' | 'warning';
+  /** Stable name of the rule, `area/what`. */
+  readonly code: string;
+  /** The thing, what is wrong with it, and the value found. */
+  readonly message: string;
+  /** The text to type instead, as an instruction. */
+  readonly fix?: string | undefined;
+}
+
+/** Makes an error at a place. */
+export function problemAt(place: Place, code: string, message: string, fix?: string): Problem {
+  const { file, line, column } = place;
+  return { level: 'error', code, file, line, column, message, ...(fix ? { fix } : {}) };
+}
+
+/** By file, then line, then column, then code: the order a builder works through them. */
+export function sortProblems(problems: Iterable<Problem>): Problem[] {
+  return [...problems].sort(
+    (a, b) => compareText(a.file, b.file) || a.line - b.line || a.column - b.column || compareText(a.code, b.code),
+  );
+}
+
+function compareText(a: string, b: string): number {
+  if (a === b) return 0;
+  return a < b ? -1 : 1;
+}

@@ -1,0 +1,105 @@
+import { isAlias, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument } from 'yaml';
+import { type Problem, problemAt } from './problem.ts';
+import { type Path, PlaceMap, type RawRecord, type RawValue } from './raw.ts';
+
+/** Records of one file, and what could not be read. */
+export interface ReadRecords {
+  readonly records: readonly RawRecord[];
+  readonly problems: readonly Problem[];
+}
+
+/** Offset of a text inside a larger file, for front matter. */
+export interface Shift {
+  readonly lines: number;
+}
+
+/** Reads a YAML 1.2 file that is a list of records. An empty file is an empty list. */
+export function readYamlList(text: string, file: string): ReadRecords {
+  const { value, places, problems } = readYaml(text, file, { lines: 0 });
+  if (problems.length > 0 || value === undefined) return { records: [], problems };
+  if (!Array.isArray(value)) {
+    const place = places.record(value, []).placeOf([]);
+    return { records: [], problems: [problemAt(place, 'yaml/not-a-list', 'the file is not a list of records', 'start each record with "- id: …"')] };
+  }
+  return { records: value.map((item: RawValue, index) => places.record(item, [index])), problems: [] };
+}
+
+/** Reads a YAML text that is one record: project.yaml, site.yaml, or the front matter of an entry. */
+export function readYamlRecord(text: string, file: string, shift: Shift = { lines: 0 }): ReadRecords {
+  const { value, places, problems } = readYaml(text, file, shift);
+  if (problems.length > 0) return { records: [], problems };
+  return { records: [places.record(value ?? {}, [])], problems: [] };
+}
+
+interface Tree {
+  readonly value: RawValue | undefined;
+  readonly places: PlaceMap;
+  readonly problems: readonly Problem[];
+}
+
+/** Deeper than any record needs; it keeps a hostile file from exhausting the stack. */
+const MAX_DEPTH = 12;
+
+function readYaml(text: string, file: string, shift: Shift): Tree {
+  const lines = new LineCounter();
+  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false, uniqueKeys: true });
+  const places = new PlaceMap(file);
+  const problems: Problem[] = [];
+  const placeAt = (offset: number) => {
+    const { line, col } = lines.linePos(offset);
+    return { file, line: Math.max(1, line) + shift.lines, column: Math.max(1, col) };
+  };
+  places.setValue([], 1 + shift.lines, 1);
+
+  for (const error of [...document.errors, ...document.warnings]) {
+    const about = error.code === 'DUPLICATE_KEY' ? ['yaml/duplicate-key', 'remove one of the two'] : ['yaml/broken', undefined];
+    problems.push(problemAt(placeAt(error.pos[0]), about[0] as string, `broken YAML: ${firstLine(error.message)}`, about[1] ?? hintFor(error.code)));
+  }
+
+  function walk(node: Node | null, path: Path): RawValue | undefined {
+    if (node === null) return undefined;
+    const start = placeAt(node.range?.[0] ?? 0);
+    places.setValue(path, start.line, start.column);
+    if (isAlias(node)) {
+      problems.push(problemAt(start, 'yaml/alias', `the alias "*${node.source}" is not read here`, 'write the value out'));
+      return undefined;
+    }
+    if (path.length > MAX_DEPTH) {
+      problems.push(problemAt(start, 'yaml/too-deep', `nested deeper than ${MAX_DEPTH} levels`, undefined));
+      return undefined;
+    }
+    if (isScalar(node)) return scalarText(node.value, node.source);
+    if (isSeq(node)) return node.items.map((item, index) => walk(item as Node, [...path, index]) ?? '');
+    if (!isMap(node)) return undefined;
+
+    const record: Record<string, RawValue> = {};
+    for (const pair of node.items) {
+      const key = isScalar(pair.key) ? String(pair.key.value) : '';
+      const keyAt = placeAt((pair.key as Node | null)?.range?.[0] ?? 0);
+      places.setKey([...path, key], keyAt.line, keyAt.column);
+      const value = walk(pair.value as Node | null, [...path, key]);
+      if (value !== undefined) Object.defineProperty(record, key, { value, enumerable: true });
+    }
+    return record;
+  }
+
+  const value = problems.length === 0 ? walk(document.contents as Node | null, []) : undefined;
+  return { value, places, problems };
+}
+
+// Numbers and booleans keep the text they were written with: `12.50` must not become 12.5.
+function scalarText(value: unknown, source: string | undefined): string | undefined {
+  if (value === null || value === undefined) return undefined;
+  return typeof value === 'string' ? value : (source ?? String(value));
+}
+
+function firstLine(message: string): string {
+  return message.split('\n')[0] ?? message;
+}
+
+function hintFor(code: string): string | undefined {
+  if (code === 'TAB_AS_INDENT') return 'indent with spaces';
+  if (code === 'BLOCK_AS_IMPLICIT_KEY' || code === 'MULTILINE_IMPLICIT_KEY') return 'put quotes around a text that contains ": "';
+  if (code === 'BAD_INDENT' || code === 'MISSING_CHAR') return 'check indentation and quotes here and on the line above';
+  return undefined;
+}

@@ -1,0 +1,14 @@
+import AtTime from '../../components/AtTime.astro';
+import Change from '../../components/Change.astro';
+import Costs from '../../components/Costs.astro';
+import EntryLink from '../../components/EntryLink.astro';
+import EntryTable from '../../components/EntryTable.astro';
+import Hazard from '../../components/Hazard.astro';
+import Parts from '../../components/Parts.astro';
+import Photo from '../../components/Photo.astro';
+import Spec from '../../components/Spec.astro';
+import Tally from '../../components/Tally.astro';
+import Timeline from '../../components/Timeline.astro';
+
+/** What an entry's text is rendered with: the components an author may use, and our own links and tables. */
+export const entryParts = { AtTime, Change, Costs, Hazard, Parts, Photo, Spec, Tally, Timeline, a: EntryLink, table: EntryTable };

@@ -1,0 +1,54 @@
+import { readFile, stat } from 'node:fs/promises';
+import { join } from 'node:path';
+import { openBook } from '../book/open.ts';
+import type { Book } from '../book/types.ts';
+import type { Site } from '../model/kinds.ts';
+import type { PhotoManifest } from '../photo/manifest.ts';
+import { type Addresses, addressesOf } from '../publish/address.ts';
+import { listContent } from '../read/files.ts';
+import { contentDir, workDir } from './content-dir.ts';
+
+/** What every page is made from. */
+export interface SiteNow {
+  readonly book: Book;
+  readonly site: Site;
+  readonly to: Addresses;
+  readonly language: string;
+  readonly photos: PhotoManifest;
+}
+
+let kept: { readonly stamp: string; readonly now: Promise<SiteNow> } | undefined;
+
+/**
+ * The site as its files are now. A build reads them once; the dev server reads them again when one has changed,
+ * which it sees by their times and sizes, since no module of the bundler stands for a ledger file.
+ */
+export async function siteNow(): Promise<SiteNow> {
+  const stamp = import.meta.env.DEV ? await stampOf() : 'build';
+  if (kept?.stamp !== stamp) kept = { stamp, now: load() };
+  return kept.now;
+}
+
+async function load(): Promise<SiteNow> {
+  const book = await openBook(contentDir, { now: new Date(), drafts: import.meta.env.DEV });
+  const site = book.site;
+  if (site === undefined) throw new Error(`site.yaml in ${contentDir} can't be used; run "npm run check"`);
+  const photos = JSON.parse(await readFile(join(workDir, 'photos.json'), 'utf8')) as PhotoManifest;
+  return { book, site, to: addressesOf(site.address), language: site.language, photos };
+}
+
+async function stampOf(): Promise<string> {
+  const { projects } = await listContent(contentDir);
+  const files = projects.flatMap(({ records, entries }) => [...records.map(({ file }) => file), ...entries]);
+  const stamps = await Promise.all([join(workDir, 'photos.json'), ...['site.yaml', ...files].map((file) => join(contentDir, file))].map(stampOfFile));
+  return stamps.join(' ');
+}
+
+async function stampOfFile(path: string): Promise<string> {
+  try {
+    const { mtimeMs, size } = await stat(path);
+    return `${mtimeMs}-${size}`;
+  } catch {
+    return 'none';
+  }
+}

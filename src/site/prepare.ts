@@ -1,0 +1,15 @@
+import { openBook } from '../book/open.ts';
+import { derivePhotos } from '../photo/derive.ts';
+import { contentDir, workDir } from './content-dir.ts';
+
+/** The public address from site.yaml; a content folder without a usable one is told apart by the check, not here. */
+export async function siteAddress(): Promise<string> {
+  const { site } = await openBook(contentDir, { now: new Date() });
+  return site?.address ?? 'https://site.invalid/';
+}
+
+/** Derives photos that are new or changed, while the dev server runs. */
+export async function refreshPhotos(): Promise<void> {
+  const book = await openBook(contentDir, { now: new Date(), drafts: true });
+  await derivePhotos(book, contentDir, workDir);
+}

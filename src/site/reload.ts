@@ -1,0 +1,23 @@
+import type { AstroIntegration } from 'astro';
+import { contentDir } from './content-dir.ts';
+
+/** Reloads open pages of the dev server when any file of the content folder changes, ledger files and photos included. */
+export function reloadOnContent(onChange: () => Promise<void>): AstroIntegration {
+  return {
+    name: 'witnessmark-reload',
+    hooks: {
+      'astro:server:setup': ({ server, logger }) => {
+        server.watcher.add(contentDir);
+        server.watcher.on('all', async (event, path) => {
+          if (!path.startsWith(contentDir) || event.endsWith('Dir')) return;
+          try {
+            await onChange();
+          } catch (error) {
+            logger.error(String(error));
+          }
+          server.ws.send({ type: 'full-reload', path: '*' });
+        });
+      },
+    },
+  };
+}

@@ -1,0 +1,72 @@
+/** A calendar day as `YYYY-MM-DD`, with no time and no zone; it sorts as text. */
+export type Day = string & { readonly day: unique symbol };
+
+const MS_PER_DAY = 86_400_000;
+
+/** Reads `YYYY-MM-DD` (ISO 8601 calendar date, extended form); undefined when the day does not exist. */
+export function parseDay(text: string): Day | undefined {
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return undefined;
+  const moment = new Date(`${text}T00:00:00Z`);
+  if (Number.isNaN(moment.getTime())) return undefined;
+
+  return moment.toISOString().startsWith(text) ? (text as Day) : undefined;
+}
+
+/**
+ * The one calendar day that a mistyped date can mean, as text to type instead, or undefined.
+ *
+ * Year first (`2025/3/8`) has one reading. Day and month first is only guessed when one of them is over 12.
+ */
+export function guessDay(text: string): Day | undefined {
+  const yearFirst = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})$/.exec(text);
+  if (yearFirst) return dayOf(yearFirst[1], yearFirst[2], yearFirst[3]);
+
+  const yearLast = /^(\d{1,2})[-/.](\d{1,2})[-/.](\d{4})$/.exec(text);
+  if (!yearLast) return undefined;
+  const [, first, second, year] = yearLast;
+  if (Number(first) > 12) return dayOf(year, second, first);
+  return Number(second) > 12 ? dayOf(year, first, second) : undefined;
+}
+
+function dayOf(year = '', month = '', day = ''): Day | undefined {
+  return parseDay(`${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`);
+}
+
+/** Whole days from one day to another; negative when `to` is earlier. */
+export function daysBetween(from: Day, to: Day): number {
+  return Math.round((Date.parse(to) - Date.parse(from)) / MS_PER_DAY);
+}
+
+/** The day a number of days later (or earlier, when negative). */
+export function addDays(day: Day, days: number): Day {
+  return new Date(Date.parse(day) + days * MS_PER_DAY).toISOString().slice(0, 10) as Day;
+}
+
+/** The latest of the days given, or undefined when there is none. */
+export function latestDay(days: Iterable<Day | undefined>): Day | undefined {
+  let latest: Day | undefined;
+  for (const day of days) if (day !== undefined && (latest === undefined || day > latest)) latest = day;
+  return latest;
+}
+
+/** The earliest of the days given, or undefined when there is none. */
+export function earliestDay(days: Iterable<Day | undefined>): Day | undefined {
+  let earliest: Day | undefined;
+  for (const day of days) if (day !== undefined && (earliest === undefined || day < earliest)) earliest = day;
+  return earliest;
+}
+
+/** The calendar day of a moment in a time zone (IANA name). */
+export function dayIn(timeZone: string, moment: Date): Day {
+  return new Intl.DateTimeFormat('en-CA', { timeZone, dateStyle: 'short' }).format(moment) as Day;
+}
+
+/** A day as a reader sees it, `8 March 2025` in British English; the zone plays no part. */
+export function showDay(day: Day, language: string): string {
+  return new Intl.DateTimeFormat(language, { timeZone: 'UTC', dateStyle: 'long' }).format(new Date(day));
+}
+
+/** A day in little space, `8 Mar 2025`. */
+export function showShortDay(day: Day, language: string): string {
+  return new Intl.DateTimeFormat(language, { timeZone: 'UTC', day: 'numeric', month: 'short', year: 'numeric' }).format(new Date(day));
+}

@@ -1,0 +1,79 @@
+import { kindNames, type QuantityKind, quantityKinds, type Unit } from './kinds.ts';
+
+interface Known {
+  readonly unit: Unit;
+  readonly kind: QuantityKind;
+}
+
+const bySymbol = new Map<string, Known>();
+const byAlias = new Map<string, Unit[]>();
+for (const kind of kindNames) {
+  for (const unit of quantityKinds[kind] as readonly Unit[]) {
+    bySymbol.set(unit.symbol, { unit, kind });
+    for (const alias of unit.alias ?? []) byAlias.set(alias, [...(byAlias.get(alias) ?? []), unit]);
+  }
+}
+
+/** Whether the text is the symbol of a unit. Symbols are exact: `KG` is none. */
+export function isUnit(symbol: string): boolean {
+  return bySymbol.has(symbol);
+}
+
+/** The quantity kind a unit belongs to; undefined for an unknown symbol. */
+export function kindOf(symbol: string): QuantityKind | undefined {
+  return bySymbol.get(symbol)?.kind;
+}
+
+/** Symbols of all units of a kind, the most usual first. */
+export function unitsOf(kind: QuantityKind): readonly string[] {
+  return quantityKinds[kind].map((unit) => unit.symbol);
+}
+
+/** The symbol meant by a common misspelling (`Nm`, `um`, `KG`), or undefined. */
+export function guessUnit(text: string, kind?: QuantityKind): string | undefined {
+  const named = (byAlias.get(text) ?? []).find((unit) => kind === undefined || kindOf(unit.symbol) === kind);
+  if (named) return named.symbol;
+
+  const folded = text.toLowerCase();
+  const symbols = kind === undefined ? [...bySymbol.keys()] : unitsOf(kind);
+  return symbols.find((symbol) => symbol.toLowerCase() === folded);
+}
+
+/** The UCUM code of a unit, for data outputs. */
+export function ucumOf(symbol: string): string | undefined {
+  return known(symbol).unit.ucum;
+}
+
+/** The unit of the other system that stands beside this one, if it has one. Volumes and consumption follow the project's choice. */
+export function unitBeside(symbol: string, other: 'imperial' | 'us'): string | undefined {
+  const beside = known(symbol).unit.beside;
+  return other === 'us' ? beside?.replace('(UK)', '(US)') : beside;
+}
+
+/**
+ * A value in another unit of the same kind, in double precision (relative error of a few 1e-16).
+ * @throws when either unit is unknown or the kinds differ: a torque is not an energy.
+ */
+export function convertUnit(value: number, from: string, to: string): number {
+  const source = known(from);
+  const target = known(to);
+  if (source.kind !== target.kind) throw new Error(`cannot convert ${from} (${source.kind}) to ${to} (${target.kind})`);
+  if (from === to) return value;
+
+  const base = source.unit.reciprocal ? source.unit.reciprocal / value : value * source.unit.toBase + (source.unit.offset ?? 0);
+  return target.unit.reciprocal ? target.unit.reciprocal / base : (base - (target.unit.offset ?? 0)) / target.unit.toBase;
+}
+
+/** Size of a small difference in another unit of the same kind: offsets play no part (1 °C is 1.8 °F wide). */
+export function convertInterval(size: number, at: number, from: string, to: string): number {
+  if (known(from).unit.reciprocal || known(to).unit.reciprocal) {
+    return (size * convertUnit(at, from, to)) / at;
+  }
+  return (size * known(from).unit.toBase) / known(to).unit.toBase;
+}
+
+function known(symbol: string): Known {
+  const found = bySymbol.get(symbol);
+  if (!found) throw new Error(`unknown unit ${symbol}`);
+  return found;
+}
