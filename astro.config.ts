@@ -1,6 +1,8 @@
+import { join } from 'node:path';
 import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
+import { siteDir, workDir } from './src/site/folders.ts';
 import { refreshPhotos, siteAddress } from './src/site/prepare.ts';
 import { reloadOnContent } from './src/site/reload.ts';
 
@@ -9,10 +11,10 @@ const { origin, pathname } = new URL(await siteAddress());
 export default defineConfig({
   site: origin,
   base: pathname,
-  outDir: process.env.WITNESSMARK_OUT ?? 'dist',
+  outDir: process.env.WITNESSMARK_OUT ?? siteDir,
   // Holds derived files only. Astro's own picture pipeline is not used: it can publish an original.
-  publicDir: '.witnessmark/public',
-  cacheDir: '.witnessmark/astro',
+  publicDir: join(workDir, 'public'),
+  cacheDir: join(workDir, 'astro'),
   trailingSlash: 'always',
   build: { format: 'directory', assets: 'assets', inlineStylesheets: 'never' },
   integrations: [mdx(), reloadOnContent(refreshPhotos)],
@@ -23,5 +25,7 @@ export default defineConfig({
   },
   devToolbar: { enabled: false },
   // One warning for every entry otherwise, about a directive that the MDX integration itself writes.
-  vite: { build: { assetsInlineLimit: 0, rolldownOptions: { checks: { moduleLevelDirective: false } } } },
+  vite: {
+    build: { assetsInlineLimit: 0, rolldownOptions: { checks: { moduleLevelDirective: false } } },
+  },
 });

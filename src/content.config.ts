@@ -1,7 +1,7 @@
 import { defineCollection } from 'astro:content';
-import { z } from 'astro/zod';
 import { glob } from 'astro/loaders';
-import { contentDir } from './site/content-dir.ts';
+import { z } from 'astro/zod';
+import { contentDir } from './site/folders.ts';
 
 // Front matter has been read and checked by our own reader before a page is made; here only the text is wanted.
 const entries = defineCollection({

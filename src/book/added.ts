@@ -26,16 +26,33 @@ export function addedSince(view: View, entry: Entry): Added {
   const isNew = (date: Day) => (before === undefined || date > before) && date <= entry.date;
 
   const fitted = project.parts
-    .flatMap((part) => (part.fitted !== undefined && part.fitted <= view.day ? [{ id: part.id, date: part.fitted, what: part.name }] : []))
+    .flatMap((part) =>
+      part.fitted !== undefined && part.fitted <= view.day
+        ? [{ id: part.id, date: part.fitted, what: part.name }]
+        : [],
+    )
     .sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
   const names = new Map(project.specs.map(({ id, name }) => [id, name]));
-  const readings = project.readings.flatMap(({ reading }) => (reading.date <= view.day ? [{ id: reading.id, date: reading.date, what: names.get(reading.spec) ?? reading.spec }] : []));
+  const readings = project.readings.flatMap(({ reading }) =>
+    reading.date <= view.day
+      ? [{ id: reading.id, date: reading.date, what: names.get(reading.spec) ?? reading.spec }]
+      : [],
+  );
   return {
     hours: sumHours(view.hours.filter(({ date }) => isNew(date))),
-    costs: sumCosts(view.costs.filter(({ date }) => isNew(date)), project.currency),
-    fitted: count(fitted.filter(({ date }) => isNew(date)), 'parts fitted'),
+    costs: sumCosts(
+      view.costs.filter(({ date }) => isNew(date)),
+      project.currency,
+    ),
+    fitted: count(
+      fitted.filter(({ date }) => isNew(date)),
+      'parts fitted',
+    ),
     allFitted: count(fitted, 'parts fitted so far'),
-    readings: count(readings.filter(({ date }) => isNew(date)), 'readings'),
+    readings: count(
+      readings.filter(({ date }) => isNew(date)),
+      'readings',
+    ),
     allReadings: count(readings, 'readings so far'),
   };
 }

@@ -18,7 +18,11 @@ export interface Figure<Value, Row extends FigureRow = FigureRow> {
 
 /** A figure for each of several groups, in the order given, and for all of them. */
 export interface Breakdown<Value, Row extends FigureRow = FigureRow> {
-  readonly groups: readonly { readonly key: string; readonly name: string; readonly figure: Figure<Value, Row> }[];
+  readonly groups: readonly {
+    readonly key: string;
+    readonly name: string;
+    readonly figure: Figure<Value, Row>;
+  }[];
   readonly total: Figure<Value, Row>;
 }
 
@@ -31,7 +35,11 @@ export interface Grouping<Row> {
 }
 
 /** Sorts rows into groups, sums each, and leaves out groups without rows. */
-export function breakDown<Value, Row extends FigureRow>(rows: readonly Row[], { keyOf, nameOf, order }: Grouping<Row>, sumOf: (rows: readonly Row[]) => Figure<Value, Row>): Breakdown<Value, Row> {
+export function breakDown<Value, Row extends FigureRow>(
+  rows: readonly Row[],
+  { keyOf, nameOf, order }: Grouping<Row>,
+  sumOf: (rows: readonly Row[]) => Figure<Value, Row>,
+): Breakdown<Value, Row> {
   const byKey = new Map<string, Row[]>(order.map((key) => [key, []]));
   for (const row of rows) {
     const key = keyOf(row);

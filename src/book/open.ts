@@ -15,7 +15,10 @@ export interface OpenOptions {
  * Reads a content folder into the one object that everything else asks: all projects, their figures on any day, and all problems.
  * Never throws for what the files say; a record with a mistake is left out and its problem listed.
  */
-export async function openBook(contentDir: string, { now, drafts = false }: OpenOptions): Promise<Book> {
+export async function openBook(
+  contentDir: string,
+  { now, drafts = false }: OpenOptions,
+): Promise<Book> {
   const content = await readContent(contentDir);
   const problems = checkContent(content, now);
   const projects = content.projects.flatMap((project) => makeProject(project, { drafts }) ?? []);

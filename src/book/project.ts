@@ -8,13 +8,19 @@ import type { Entry, Project, View } from './types.ts';
 import { viewOf } from './view.ts';
 
 /** Makes a project of the book from what was read, or undefined when its project file is not usable. */
-export function makeProject(read: ReadProject, { drafts }: { drafts: boolean }): Project | undefined {
+export function makeProject(
+  read: ReadProject,
+  { drafts }: { drafts: boolean },
+): Project | undefined {
   if (read.info === undefined) return undefined;
   const info = read.info.value;
-  const valuesOf = <Value>(list: readonly { readonly value: Value }[]) => list.map(({ value }) => value);
+  const valuesOf = <Value>(list: readonly { readonly value: Value }[]) =>
+    list.map(({ value }) => value);
   const currency = currencyOf(read) ?? 'XXX';
   const specs = new Map(valuesOf(read.lists.specs).map((spec) => [spec.id, spec]));
-  const instruments = new Map(valuesOf(read.lists.instruments).map((instrument) => [instrument.id, instrument]));
+  const instruments = new Map(
+    valuesOf(read.lists.instruments).map((instrument) => [instrument.id, instrument]),
+  );
   const rates = byDate(valuesOf(read.lists.rates));
   const firstPerson = info.people[0]?.id ?? '';
 
@@ -27,8 +33,13 @@ export function makeProject(read: ReadProject, { drafts }: { drafts: boolean }):
     specs: [...specs.values()],
     instruments: [...instruments.values()],
     parts: valuesOf(read.lists.parts),
-    hours: byDate(valuesOf(read.lists.hours)).map((row) => ({ ...row, who: row.who ?? firstPerson })),
-    costs: byDate(valuesOf(read.lists.costs)).flatMap((record) => costRow(record, { currency, tools: info.rules.tools, rates }) ?? []),
+    hours: byDate(valuesOf(read.lists.hours)).map((row) => ({
+      ...row,
+      who: row.who ?? firstPerson,
+    })),
+    costs: byDate(valuesOf(read.lists.costs)).flatMap(
+      (record) => costRow(record, { currency, tools: info.rules.tools, rates }) ?? [],
+    ),
     readings: byDate(valuesOf(read.lists.readings)).flatMap((reading) => {
       const spec = specs.get(reading.spec);
       return spec ? [measure(reading, spec, instruments.get(reading.instrument))] : [];
@@ -59,7 +70,15 @@ export function makeProject(read: ReadProject, { drafts }: { drafts: boolean }):
 }
 
 function makeEntries(read: ReadProject, drafts: boolean): Entry[] {
-  return byDate(read.entries.map(({ value, slug, file, body }) => ({ ...value, slug, file, components: body.components, words: body.words })))
+  return byDate(
+    read.entries.map(({ value, slug, file, body }) => ({
+      ...value,
+      slug,
+      file,
+      components: body.components,
+      words: body.words,
+    })),
+  )
     .filter(({ draft }) => drafts || !draft)
     .map((entry, index) => ({ ...entry, number: index + 1 }));
 }
@@ -72,7 +91,16 @@ function byDate<Row extends { readonly date: Day }>(rows: readonly Row[]): Row[]
 type Dated = Pick<Project, 'hours' | 'costs' | 'readings' | 'searches' | 'entries' | 'parts'>;
 
 function daysOf({ hours, costs, readings, searches, entries, parts }: Dated): Day[] {
-  const steps = parts.flatMap(({ wanted, ordered, got, fitted, scrapped, sold }) => [wanted, ordered, got, fitted, scrapped, sold]);
-  const rows = [hours, costs, searches, entries, readings.map(({ reading }) => reading)].flatMap((list) => list.map(({ date }) => date));
+  const steps = parts.flatMap(({ wanted, ordered, got, fitted, scrapped, sold }) => [
+    wanted,
+    ordered,
+    got,
+    fitted,
+    scrapped,
+    sold,
+  ]);
+  const rows = [hours, costs, searches, entries, readings.map(({ reading }) => reading)].flatMap(
+    (list) => list.map(({ date }) => date),
+  );
   return [...rows, ...steps.filter((day) => day !== undefined)];
 }

@@ -2,18 +2,29 @@ import type { Day } from '../time/day.ts';
 import type { Project } from './types.ts';
 
 /** What any row of the ledger is, in a few words; undefined for an id that no row has. */
-export function describeRow(project: Project, id: string): { readonly date: Day | undefined; readonly what: string } | undefined {
+export function describeRow(
+  project: Project,
+  id: string,
+): { readonly date: Day | undefined; readonly what: string } | undefined {
   const dated = [...project.hours, ...project.costs].find((row) => row.id === id);
   if (dated) return dated;
 
   const reading = project.readings.find((item) => item.reading.id === id)?.reading;
-  if (reading) return { date: reading.date, what: `Reading: ${project.specs.find((spec) => spec.id === reading.spec)?.name ?? reading.spec}` };
+  if (reading)
+    return {
+      date: reading.date,
+      what: `Reading: ${project.specs.find((spec) => spec.id === reading.spec)?.name ?? reading.spec}`,
+    };
 
   const part = project.parts.find((item) => item.id === id);
   if (part) return { date: undefined, what: part.name };
 
   const search = project.searches.find((item) => item.id === id);
-  if (search) return { date: search.date, what: `Searched for: ${project.parts.find((item) => item.id === search.part)?.name ?? search.part}` };
+  if (search)
+    return {
+      date: search.date,
+      what: `Searched for: ${project.parts.find((item) => item.id === search.part)?.name ?? search.part}`,
+    };
 
   const rate = project.rates.find((item) => item.id === id);
   return rate && { date: rate.date, what: `1 ${rate.from} = ${rate.rate} ${rate.to}` };

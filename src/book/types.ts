@@ -2,7 +2,18 @@ import type { CostRow } from '../cost/costs.ts';
 import type { WorkedRow } from '../hours/hours.ts';
 import type { Measured } from '../measure/reading.ts';
 import type { SpecFigures } from '../measure/spec-figures.ts';
-import type { EntryInfo, Instrument, Part, Phase, ProjectInfo, Rate, Search, Site, Source, Spec } from '../model/kinds.ts';
+import type {
+  EntryInfo,
+  Instrument,
+  Part,
+  Phase,
+  ProjectInfo,
+  Rate,
+  Search,
+  Site,
+  Source,
+  Spec,
+} from '../model/kinds.ts';
 import type { Money } from '../money/money.ts';
 import type { PartState } from '../parts/state.ts';
 import type { PhaseFigures } from '../plan/phases.ts';

@@ -11,22 +11,63 @@ import type { PartOnDay, Project, View } from './types.ts';
 
 /** A project as it stood at the end of a day. Figures are worked out when first asked for, then kept. */
 export function viewOf(project: Project, day: Day): View {
-  const upTo = <Row extends { date: Day }>(rows: readonly Row[]) => rows.filter((row) => row.date <= day);
+  const upTo = <Row extends { date: Day }>(rows: readonly Row[]) =>
+    rows.filter((row) => row.date <= day);
   const hours = upTo(project.hours);
   const costs = upTo(project.costs);
-  const parts = project.parts.filter((part) => isKnownOn(part, day)).map((part) => ({ part, state: stateOn(part, day), since: lastStepOn(part, day) }));
+  const parts = project.parts
+    .filter((part) => isKnownOn(part, day))
+    .map((part) => ({ part, state: stateOn(part, day), since: lastStepOn(part, day) }));
   const byPhase = { nameOf: nameIn(project.phases), order: project.phases.map(({ id }) => id) };
 
   const lazy = {
     phases: once(() => project.phases.map((phase) => phaseFigures(phase, project.hours, day))),
     hoursByPhase: once(() => hoursBy(hours, { ...byPhase, keyOf: (row) => row.phase })),
-    hoursByWork: once(() => hoursBy(hours, { keyOf: (row) => row.work, nameOf: (id) => id.replaceAll('-', ' '), order: project.info.work })),
-    hoursByPerson: once(() => hoursBy(hours, { keyOf: (row) => row.who, nameOf: (id) => personName(project, id), order: project.info.people.map(({ id }) => id) })),
-    costsByCategory: once(() => costsBy(costs, project.currency, { keyOf: (row) => row.category, nameOf: (key) => key, order: costCategories })),
-    costsByPhase: once(() => costsBy(costs, project.currency, { ...byPhase, keyOf: (row) => row.phase })),
-    costsBySource: once(() => costsBy(costs, project.currency, { keyOf: (row) => row.source ?? 'none', nameOf: nameIn(project.sources), order: project.sources.map(({ id }) => id) })),
-    partsByState: once(() => groupParts(parts, partStates, ({ state }) => state) as ReadonlyMap<PartState, readonly PartOnDay[]>),
-    partsBySource: once(() => groupParts(parts, project.sources.map(({ id }) => id), ({ part }) => part.source)),
+    hoursByWork: once(() =>
+      hoursBy(hours, {
+        keyOf: (row) => row.work,
+        nameOf: (id) => id.replaceAll('-', ' '),
+        order: project.info.work,
+      }),
+    ),
+    hoursByPerson: once(() =>
+      hoursBy(hours, {
+        keyOf: (row) => row.who,
+        nameOf: (id) => personName(project, id),
+        order: project.info.people.map(({ id }) => id),
+      }),
+    ),
+    costsByCategory: once(() =>
+      costsBy(costs, project.currency, {
+        keyOf: (row) => row.category,
+        nameOf: (key) => key,
+        order: costCategories,
+      }),
+    ),
+    costsByPhase: once(() =>
+      costsBy(costs, project.currency, { ...byPhase, keyOf: (row) => row.phase }),
+    ),
+    costsBySource: once(() =>
+      costsBy(costs, project.currency, {
+        keyOf: (row) => row.source ?? 'none',
+        nameOf: nameIn(project.sources),
+        order: project.sources.map(({ id }) => id),
+      }),
+    ),
+    partsByState: once(
+      () =>
+        groupParts(parts, partStates, ({ state }) => state) as ReadonlyMap<
+          PartState,
+          readonly PartOnDay[]
+        >,
+    ),
+    partsBySource: once(() =>
+      groupParts(
+        parts,
+        project.sources.map(({ id }) => id),
+        ({ part }) => part.source,
+      ),
+    ),
     specs: once(() => {
       const bySpec = Map.groupBy(project.readings, ({ reading }) => reading.spec);
       return project.specs.map((spec) => specFigures(spec, bySpec.get(spec.id) ?? [], day));
@@ -75,7 +116,9 @@ export function viewOf(project: Project, day: Day): View {
   });
 }
 
-function nameIn(records: readonly { readonly id: string; readonly name: string }[]): (id: string) => string {
+function nameIn(
+  records: readonly { readonly id: string; readonly name: string }[],
+): (id: string) => string {
   const names = new Map(records.map(({ id, name }) => [id, name]));
   return (id) => names.get(id) ?? 'not tied to a source';
 }
@@ -85,6 +128,14 @@ export function personName(project: Project, id: string): string {
   return project.info.people.find((person) => person.id === id)?.name ?? 'helper';
 }
 
-function groupParts(parts: readonly PartOnDay[], order: readonly string[], keyOf: (part: PartOnDay) => string): ReadonlyMap<string, readonly PartOnDay[]> {
-  return new Map(order.map((key) => [key, parts.filter((part) => keyOf(part) === key)] as const).filter(([, group]) => group.length > 0));
+function groupParts(
+  parts: readonly PartOnDay[],
+  order: readonly string[],
+  keyOf: (part: PartOnDay) => string,
+): ReadonlyMap<string, readonly PartOnDay[]> {
+  return new Map(
+    order
+      .map((key) => [key, parts.filter((part) => keyOf(part) === key)] as const)
+      .filter(([, group]) => group.length > 0),
+  );
 }

@@ -7,6 +7,7 @@ import { daysHave24Hours } from './day-hours.ts';
 import { entriesAreNamedByDay, momentsHaveAVideo } from './entries.ts';
 import { idsAreUnique } from './ids.ts';
 import { knownIds } from './known-ids.ts';
+import { shownValuesAreMeasured } from './measured.ts';
 import { amountsHaveCurrency } from './money.ts';
 import { phasesDoNotLoop } from './phase-loop.ts';
 import { calibrationInDate, checkSite, isTimeZone, timeZoneExists } from './project.ts';
@@ -27,6 +28,7 @@ const rules: readonly Rule[] = [
   entriesAreNamedByDay,
   momentsHaveAVideo,
   componentsAreUsedRight,
+  shownValuesAreMeasured,
   calibrationInDate,
 ];
 

@@ -18,34 +18,124 @@ function checkComponent(component: UsedComponent, entry: ReadEntry, input: RuleI
   const { name } = component;
   if (/^[a-z]/.test(name)) return [];
   const rules = entryComponents[name];
-  if (rules === undefined) return [problemAt(component, 'component/unknown', `unknown component <${name}>`, suggest(name, Object.keys(entryComponents)))];
+  if (rules === undefined)
+    return [
+      problemAt(
+        component,
+        'component/unknown',
+        `unknown component <${name}>`,
+        suggest(name, Object.keys(entryComponents)),
+      ),
+    ];
 
   const missing = Object.entries(rules)
-    .filter(([prop, rule]) => rule.required && !component.props.some((written) => written.name === prop))
-    .map(([prop]) => problemAt(component, 'component/missing-prop', `<${name}> lacks "${prop}"`, `add ${prop}="…"`));
-  const noVideo = name === 'AtTime' && entry.value.video === undefined ? [problemAt(component, 'entry/no-video', '<AtTime> points into a video, and the entry names none', 'add "video: https://…" to the front matter')] : [];
-  return [...missing, ...noVideo, ...component.props.flatMap((prop) => checkProp(prop, name, rules, input))];
+    .filter(
+      ([prop, rule]) => rule.required && !component.props.some((written) => written.name === prop),
+    )
+    .map(([prop]) =>
+      problemAt(
+        component,
+        'component/missing-prop',
+        `<${name}> lacks "${prop}"`,
+        `add ${prop}="…"`,
+      ),
+    );
+  const noVideo =
+    name === 'AtTime' && entry.value.video === undefined
+      ? [
+          problemAt(
+            component,
+            'entry/no-video',
+            '<AtTime> points into a video, and the entry names none',
+            'add "video: https://…" to the front matter',
+          ),
+        ]
+      : [];
+  return [
+    ...missing,
+    ...noVideo,
+    ...component.props.flatMap((prop) => checkProp(prop, name, rules, input)),
+  ];
 }
 
-function checkProp(prop: WrittenProp, component: string, rules: Readonly<Record<string, PropRule>>, input: RuleInput): Problem[] {
+function checkProp(
+  prop: WrittenProp,
+  component: string,
+  rules: Readonly<Record<string, PropRule>>,
+  input: RuleInput,
+): Problem[] {
   const rule = Object.hasOwn(rules, prop.name) ? rules[prop.name] : undefined;
   if (rule === undefined) {
     const known = Object.keys(rules);
-    return [problemAt(prop, 'component/unknown-prop', `<${component}> has no property "${prop.name}"`, suggest(prop.name, known) ?? (known.length > 0 ? undefined : `write <${component} />`))];
+    return [
+      problemAt(
+        prop,
+        'component/unknown-prop',
+        `<${component}> has no property "${prop.name}"`,
+        suggest(prop.name, known) ?? (known.length > 0 ? undefined : `write <${component} />`),
+      ),
+    ];
   }
   const texts = typeof prop.literal === 'string' ? [prop.literal] : prop.literal;
   if (!Array.isArray(texts) || (texts.length > 1 && !rule.many) || texts.length === 0) {
-    return [problemAt(prop, 'component/prop-value', `<${component}> ${prop.name}: ${prop.source} is not a plain text`, rule.many ? `write ${prop.name}="…" or ${prop.name}={["…", "…"]}` : `write ${prop.name}="…"`)];
+    return [
+      problemAt(
+        prop,
+        'component/prop-value',
+        `<${component}> ${prop.name}: ${prop.source} is not a plain text`,
+        rule.many
+          ? `write ${prop.name}="…" or ${prop.name}={["…", "…"]}`
+          : `write ${prop.name}="…"`,
+      ),
+    ];
   }
   return texts.flatMap((text) => checkText(text, prop, component, rule, input));
 }
 
-function checkText(text: string, prop: WrittenProp, component: string, rule: PropRule, { project, known }: RuleInput): Problem[] {
-  if (text.trim() === '') return [problemAt(prop, 'component/empty', `<${component}> ${prop.name} is empty`, 'say it in a few words')];
+function checkText(
+  text: string,
+  prop: WrittenProp,
+  component: string,
+  rule: PropRule,
+  { project, known }: RuleInput,
+): Problem[] {
+  if (text.trim() === '')
+    return [
+      problemAt(
+        prop,
+        'component/empty',
+        `<${component}> ${prop.name} is empty`,
+        'say it in a few words',
+      ),
+    ];
   if (rule.ids !== undefined) return unknownId(text, rule.ids, prop, known);
-  if (rule.words && !rule.words.includes(text)) return [problemAt(prop, 'component/word', `<${component}> ${prop.name}: unknown word "${text}"`, suggest(text, rule.words))];
-  if (rule.moment && parseMoment(text) === undefined) return [problemAt(prop, 'component/moment', `<${component}> ${prop.name}: "${text}" is not a time in a video`, 'write minutes and seconds, like 4:32')];
-  if (rule.photo && !project.photos.includes(text)) return [problemAt(prop, 'photo/missing', `the photo "${text}" is not in ${project.id}/photos/`, suggest(text, project.photos) ?? 'put the file there')];
+  if (rule.words && !rule.words.includes(text))
+    return [
+      problemAt(
+        prop,
+        'component/word',
+        `<${component}> ${prop.name}: unknown word "${text}"`,
+        suggest(text, rule.words),
+      ),
+    ];
+  if (rule.moment && parseMoment(text) === undefined)
+    return [
+      problemAt(
+        prop,
+        'component/moment',
+        `<${component}> ${prop.name}: "${text}" is not a time in a video`,
+        'write minutes and seconds, like 4:32',
+      ),
+    ];
+  if (rule.photo && !project.photos.includes(text))
+    return [
+      problemAt(
+        prop,
+        'photo/missing',
+        `the photo "${text}" is not in ${project.id}/photos/`,
+        suggest(text, project.photos) ?? 'put the file there',
+      ),
+    ];
   return [];
 }
 
@@ -54,11 +144,26 @@ function checkLink(link: UsedLink, { known }: RuleInput): Problem[] {
   if (!match?.[1] || match[1] === 'mailto') return dangerousLink(link);
   const [, scheme, id = ''] = match;
   const kind = Object.hasOwn(linkSchemes, scheme) ? linkSchemes[scheme] : undefined;
-  if (kind === undefined) return [problemAt(link, 'link/scheme', `the link "${link.url}" has an unknown scheme`, suggest(scheme, Object.keys(linkSchemes)))];
+  if (kind === undefined)
+    return [
+      problemAt(
+        link,
+        'link/scheme',
+        `the link "${link.url}" has an unknown scheme`,
+        suggest(scheme, Object.keys(linkSchemes)),
+      ),
+    ];
   return unknownId(id, kind, link, known);
 }
 
 function dangerousLink(link: UsedLink): Problem[] {
   if (/^(https:\/\/|mailto:|#)/.test(link.url)) return [];
-  return [problemAt(link, 'link/address', `the link "${link.url}" leads nowhere from every page`, 'write https://…, or spec:, part:, phase:, entry:, cost:, row: and an id')];
+  return [
+    problemAt(
+      link,
+      'link/address',
+      `the link "${link.url}" leads nowhere from every page`,
+      'write https://…, or spec:, part:, phase:, entry:, cost:, row: and an id',
+    ),
+  ];
 }

@@ -14,25 +14,44 @@ export const nothingFromTheFuture: Rule = ({ project, today }) => {
     }
   }
   for (const { raw, value } of project.lists.parts) dated.push({ raw, days: partSteps(value) });
-  for (const { raw, value } of project.lists.phases) dated.push({ raw, days: { finished: value.finished } });
+  for (const { raw, value } of project.lists.phases)
+    dated.push({ raw, days: { finished: value.finished } });
   for (const { raw, value } of project.entries) dated.push({ raw, days: { date: value.date } });
 
   return dated.flatMap(({ raw, days }) =>
     Object.entries(days).flatMap(([field, day]) => {
       if (day === undefined || day <= today) return [];
-      return [problemAt(raw.placeOf([field]), 'date/future', `${field}: "${day}" is in the future (today is ${today})`, sameDayEarlier(day, today))];
+      return [
+        problemAt(
+          raw.placeOf([field]),
+          'date/future',
+          `${field}: "${day}" is in the future (today is ${today})`,
+          sameDayEarlier(day, today),
+        ),
+      ];
     }),
   );
 };
 
 function sameDayEarlier(day: Day, today: Day): string {
   const earlier = `${Number(day.slice(0, 4)) - 1}${day.slice(4)}`;
-  return earlier <= today ? `write the day it happened; "${earlier}"?` : 'write the day it happened';
+  return earlier <= today
+    ? `write the day it happened; "${earlier}"?`
+    : 'write the day it happened';
 }
 
-type Steps = Readonly<Record<'wanted' | 'ordered' | 'got' | 'fitted' | 'scrapped' | 'sold', Day | undefined>>;
+type Steps = Readonly<
+  Record<'wanted' | 'ordered' | 'got' | 'fitted' | 'scrapped' | 'sold', Day | undefined>
+>;
 
-function partSteps({ wanted, ordered, got, fitted, scrapped, sold }: { [Step in keyof Steps]?: Day | undefined }): Steps {
+function partSteps({
+  wanted,
+  ordered,
+  got,
+  fitted,
+  scrapped,
+  sold,
+}: { [Step in keyof Steps]?: Day | undefined }): Steps {
   return { wanted, ordered, got, fitted, scrapped, sold };
 }
 
@@ -43,15 +62,36 @@ export const datesAreInOrder: Rule = ({ project }) => {
     const given = steps.filter((step): step is readonly [string, Day] => step[1] !== undefined);
     given.slice(1).forEach(([field, day], index) => {
       const [earlierField, earlier] = given[index] ?? [field, day];
-      if (day < earlier) problems.push(problemAt(raw.placeOf([field]), 'date/order', `${field}: "${day}" is before ${earlierField} (${earlier})`, 'swap them, or correct the wrong one'));
+      if (day < earlier)
+        problems.push(
+          problemAt(
+            raw.placeOf([field]),
+            'date/order',
+            `${field}: "${day}" is before ${earlierField} (${earlier})`,
+            'swap them, or correct the wrong one',
+          ),
+        );
     });
   };
 
-  for (const { raw, value } of project.lists.parts) mustFollow(raw, Object.entries(partSteps({ ...value, scrapped: undefined, sold: undefined })));
-  for (const { raw, value } of project.lists.phases) mustFollow(raw, [['planned-start', value.plannedStart], ['planned-finish', value.plannedFinish]]);
-  for (const { raw, value } of project.lists.instruments) mustFollow(raw, [['calibrated', value.calibrated], ['calibration-due', value.calibrationDue]]);
+  for (const { raw, value } of project.lists.parts)
+    mustFollow(raw, Object.entries(partSteps({ ...value, scrapped: undefined, sold: undefined })));
+  for (const { raw, value } of project.lists.phases)
+    mustFollow(raw, [
+      ['planned-start', value.plannedStart],
+      ['planned-finish', value.plannedFinish],
+    ]);
+  for (const { raw, value } of project.lists.instruments)
+    mustFollow(raw, [
+      ['calibrated', value.calibrated],
+      ['calibration-due', value.calibrationDue],
+    ]);
   for (const kind of ['hours', 'costs', 'readings'] as const) {
-    for (const { raw, value } of project.lists[kind]) mustFollow(raw, [['date', value.date], ['recorded', value.recorded]]);
+    for (const { raw, value } of project.lists[kind])
+      mustFollow(raw, [
+        ['date', value.date],
+        ['recorded', value.recorded],
+      ]);
   }
   return problems;
 };

@@ -15,6 +15,13 @@ export const daysHave24Hours: Rule = ({ project }) => {
     worked.set(key, total);
     if (total <= MINUTES_IN_A_DAY) return [];
     const message = `hours: with "${showDuration(value.hours)}" the day ${value.date} has ${showDuration(total)} hours for "${who}"`;
-    return [problemAt(raw.placeOf(['hours']), 'hours/over-24', message, 'correct the hours, the date or the person')];
+    return [
+      problemAt(
+        raw.placeOf(['hours']),
+        'hours/over-24',
+        message,
+        'correct the hours, the date or the person',
+      ),
+    ];
   });
 };

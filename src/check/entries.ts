@@ -7,15 +7,37 @@ export const entriesAreNamedByDay: Rule = ({ project }) =>
     const name = `${entry.slug}.mdx`;
     const match = /^(\d{4}-\d{2}-\d{2})-([a-z0-9]+(?:-[a-z0-9]+)*)$/.exec(entry.slug);
     const place = { file: entry.file, line: 1, column: 1 };
-    if (!match) return [problemAt(place, 'entry/name', `the file name "${name}" is not a day and a subject`, `name it like "${entry.value.date}-cab-off.mdx"`)];
+    if (!match)
+      return [
+        problemAt(
+          place,
+          'entry/name',
+          `the file name "${name}" is not a day and a subject`,
+          `name it like "${entry.value.date}-cab-off.mdx"`,
+        ),
+      ];
     if (match[1] === entry.value.date) return [];
     const message = `date: "${entry.value.date}" in the front matter, and "${match[1]}" in the file name`;
-    return [problemAt(entry.raw.placeOf(['date']), 'entry/date', message, `write "date: ${match[1]}", or rename the file to "${entry.value.date}-${match[2]}.mdx"`)];
+    return [
+      problemAt(
+        entry.raw.placeOf(['date']),
+        'entry/date',
+        message,
+        `write "date: ${match[1]}", or rename the file to "${entry.value.date}-${match[2]}.mdx"`,
+      ),
+    ];
   });
 
 /** Moments belong to a video. */
 export const momentsHaveAVideo: Rule = ({ project }) =>
   project.entries.flatMap((entry): Problem[] => {
     if (entry.value.video !== undefined || !entry.value.moments?.length) return [];
-    return [problemAt(entry.raw.keyPlaceOf(['moments']), 'entry/no-video', 'moments are listed, and the entry names no video', 'add "video: https://…"')];
+    return [
+      problemAt(
+        entry.raw.keyPlaceOf(['moments']),
+        'entry/no-video',
+        'moments are listed, and the entry names no video',
+        'add "video: https://…"',
+      ),
+    ];
   });

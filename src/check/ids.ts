@@ -5,8 +5,13 @@ import type { Rule } from './rule.ts';
 
 /** An id names one thing: rows of the ledger share one set of ids, every other kind has its own. */
 export const idsAreUnique: Rule = ({ project }) => {
-  const definitionKinds = (Object.keys(listKinds) as ListKind[]).filter((kind) => !(rowKinds as readonly string[]).includes(kind));
-  return [duplicatesIn(project, rowKinds), ...definitionKinds.map((kind) => duplicatesIn(project, [kind]))].flat();
+  const definitionKinds = (Object.keys(listKinds) as ListKind[]).filter(
+    (kind) => !(rowKinds as readonly string[]).includes(kind),
+  );
+  return [
+    duplicatesIn(project, rowKinds),
+    ...definitionKinds.map((kind) => duplicatesIn(project, [kind])),
+  ].flat();
 };
 
 function duplicatesIn(project: ReadProject, kinds: readonly ListKind[]): Problem[] {
@@ -18,7 +23,15 @@ function duplicatesIn(project: ReadProject, kinds: readonly ListKind[]): Problem
     const where = `${place.file}:${place.line}`;
     const before = first.get(value.id);
     if (before === undefined) first.set(value.id, where);
-    else problems.push(problemAt(place, 'id/duplicate', `the id "${value.id}" stands already at ${before}`, `write a free one, like "${freeId(value.id, taken)}"`));
+    else
+      problems.push(
+        problemAt(
+          place,
+          'id/duplicate',
+          `the id "${value.id}" stands already at ${before}`,
+          `write a free one, like "${freeId(value.id, taken)}"`,
+        ),
+      );
   }
   return problems;
 }

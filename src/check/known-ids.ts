@@ -11,12 +11,21 @@ export type KnownIds = ReadonlyMap<string, readonly string[]>;
 export function knownIds(project: ReadProject): KnownIds {
   const known = new Map<string, readonly string[]>();
   for (const kind of Object.keys(listKinds) as ListKind[]) {
-    known.set(kind, [...project.lists[kind].map(({ value }) => value.id), ...(project.lost.ids.get(kind) ?? [])]);
+    known.set(kind, [
+      ...project.lists[kind].map(({ value }) => value.id),
+      ...(project.lost.ids.get(kind) ?? []),
+    ]);
   }
-  known.set('rows', rowKinds.flatMap((kind) => known.get(kind) ?? []));
+  known.set(
+    'rows',
+    rowKinds.flatMap((kind) => known.get(kind) ?? []),
+  );
   known.set('work', project.info?.value.work ?? []);
   known.set('people', project.info?.value.people.map(({ id }) => id) ?? []);
-  known.set('entries', project.entries.map(({ slug }) => slug));
+  known.set(
+    'entries',
+    project.entries.map(({ slug }) => slug),
+  );
   known.set('systems', [...new Set(project.lists.parts.map(({ value }) => value.system))]);
 
   for (const kind of project.lost.kinds) known.delete(kind);

@@ -1,5 +1,5 @@
-import { toMinor, type WrittenAmount } from '../money/money.ts';
 import { exponentOf } from '../money/currency.ts';
+import { toMinor, type WrittenAmount } from '../money/money.ts';
 import type { ReadProject } from '../read/content.ts';
 import { type Problem, problemAt } from '../read/problem.ts';
 import type { RawRecord } from '../read/raw.ts';
@@ -8,35 +8,74 @@ import type { Rule } from './rule.ts';
 /** The currency of a project's totals: its own, or that of its earliest cost row that names one. */
 export function currencyOf(project: ReadProject): string | undefined {
   if (project.info?.value.currency !== undefined) return project.info.value.currency;
-  const named = project.lists.costs.map(({ value }) => value).filter(({ amount }) => amount.currency !== undefined);
+  const named = project.lists.costs
+    .map(({ value }) => value)
+    .filter(({ amount }) => amount.currency !== undefined);
   return named.sort((a, b) => (a.date < b.date ? -1 : 1))[0]?.amount.currency;
 }
 
 /** Every amount has a currency with enough decimals, and a rate into the project's currency on or before its day. */
 export const amountsHaveCurrency: Rule = ({ project }) => {
   const own = project.info?.value.currency;
-  const priced = project.lists.searches.flatMap(({ raw, value }) => (value.price ? wrongAmount(raw, 'price', value.price, own) : []));
+  const priced = project.lists.searches.flatMap(({ raw, value }) =>
+    value.price ? wrongAmount(raw, 'price', value.price, own) : [],
+  );
   const costs = project.lists.costs.flatMap(({ raw, value }) => {
     const wrong = wrongAmount(raw, 'amount', value.amount, own);
-    return wrong.length > 0 ? wrong : missingRate(project, raw, value.amount.currency ?? own ?? '', value.date);
+    return wrong.length > 0
+      ? wrong
+      : missingRate(project, raw, value.amount.currency ?? own ?? '', value.date);
   });
   return [...costs, ...priced];
 };
 
-function wrongAmount(raw: RawRecord, field: string, amount: WrittenAmount, own: string | undefined): Problem[] {
+function wrongAmount(
+  raw: RawRecord,
+  field: string,
+  amount: WrittenAmount,
+  own: string | undefined,
+): Problem[] {
   const currency = amount.currency ?? own;
   if (currency === undefined) {
-    return [problemAt(raw.placeOf([field]), 'money/no-currency', `${field}: "${amount.decimal}" has no currency, and the project has none of its own`, `write "${amount.decimal} GBP" (with your own code), or add "currency: …" to project.yaml`)];
+    return [
+      problemAt(
+        raw.placeOf([field]),
+        'money/no-currency',
+        `${field}: "${amount.decimal}" has no currency, and the project has none of its own`,
+        `write "${amount.decimal} GBP" (with your own code), or add "currency: …" to project.yaml`,
+      ),
+    ];
   }
   if (toMinor(amount.decimal, currency) !== undefined) return [];
   const exponent = exponentOf(currency) ?? 0;
-  return [problemAt(raw.placeOf([field]), 'money/decimals', `${field}: "${amount.decimal}" has more decimals than ${currency} has (${exponent})`, 'write what was paid')];
+  return [
+    problemAt(
+      raw.placeOf([field]),
+      'money/decimals',
+      `${field}: "${amount.decimal}" has more decimals than ${currency} has (${exponent})`,
+      'write what was paid',
+    ),
+  ];
 }
 
-function missingRate(project: ReadProject, raw: RawRecord, currency: string, day: string): Problem[] {
+function missingRate(
+  project: ReadProject,
+  raw: RawRecord,
+  currency: string,
+  day: string,
+): Problem[] {
   const own = currencyOf(project);
   if (own === undefined || currency === own) return [];
-  const usable = project.lists.rates.some(({ value }) => value.from === currency && value.to === own && value.date <= day);
+  const usable = project.lists.rates.some(
+    ({ value }) => value.from === currency && value.to === own && value.date <= day,
+  );
   if (usable) return [];
-  return [problemAt(raw.placeOf(['amount']), 'money/no-rate', `amount: no recorded rate from ${currency} to ${own} on or before ${day}`, `add a row to ledger/rates: date ${day}, from ${currency}, to ${own}, rate, source`)];
+  return [
+    problemAt(
+      raw.placeOf(['amount']),
+      'money/no-rate',
+      `amount: no recorded rate from ${currency} to ${own} on or before ${day}`,
+      `add a row to ledger/rates: date ${day}, from ${currency}, to ${own}, rate, source`,
+    ),
+  ];
 }

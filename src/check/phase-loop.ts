@@ -10,13 +10,24 @@ export const phasesDoNotLoop: Rule = ({ project }) => {
   function visit(id: string, trail: readonly string[]): void {
     if (done.has(id)) return;
     const phase = phases.get(id);
-    (phase?.value.after ?? []).forEach((before, index) => {
+    for (const [index, before] of (phase?.value.after ?? []).entries()) {
       const start = [...trail, id].indexOf(before);
-      if (start === -1) return visit(before, [...trail, id]);
+      if (start === -1) {
+        visit(before, [...trail, id]);
+        continue;
+      }
       const loop = [...[...trail, id].slice(start), before];
       const place = phase?.raw.placeOf(['after', index]);
-      if (place) problems.push(problemAt(place, 'phase/loop', `the phase "${id}" waits for itself: ${loop.join(' waits for ')}`, `remove one of the "after" in this ring`));
-    });
+      if (place)
+        problems.push(
+          problemAt(
+            place,
+            'phase/loop',
+            `the phase "${id}" waits for itself: ${loop.join(' waits for ')}`,
+            `remove one of the "after" in this ring`,
+          ),
+        );
+    }
     done.add(id);
   }
 

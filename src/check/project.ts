@@ -6,7 +6,14 @@ import type { Rule } from './rule.ts';
 export const timeZoneExists: Rule = ({ project }) => {
   const zone = project.info?.value.timeZone;
   if (zone === undefined || isTimeZone(zone)) return [];
-  return [problemAt((project.info as NonNullable<typeof project.info>).raw.placeOf(['timeZone']), 'project/time-zone', `timeZone: "${zone}" is no time zone`, 'write an IANA name, like "Europe/London"')];
+  return [
+    problemAt(
+      (project.info as NonNullable<typeof project.info>).raw.placeOf(['timeZone']),
+      'project/time-zone',
+      `timeZone: "${zone}" is no time zone`,
+      'write an IANA name, like "Europe/London"',
+    ),
+  ];
 };
 
 /** Whether the name is a time zone of the IANA data base. */
@@ -23,8 +30,24 @@ export function isTimeZone(name: string): boolean {
 export function checkSite(content: ReadContent): Problem[] {
   const problems: Problem[] = [];
   const { site, projects } = content;
-  if (site && !isLanguage(site.value.language)) problems.push(problemAt(site.raw.placeOf(['language']), 'site/language', `language: "${site.value.language}" is no language tag`, 'write one like "en-GB"'));
-  if (projects.length === 0) problems.push(problemAt({ file: 'site.yaml', line: 1, column: 1 }, 'site/no-project', 'there is no project folder beside site.yaml', 'make one, with a project.yaml in it'));
+  if (site && !isLanguage(site.value.language))
+    problems.push(
+      problemAt(
+        site.raw.placeOf(['language']),
+        'site/language',
+        `language: "${site.value.language}" is no language tag`,
+        'write one like "en-GB"',
+      ),
+    );
+  if (projects.length === 0)
+    problems.push(
+      problemAt(
+        { file: 'site.yaml', line: 1, column: 1 },
+        'site/no-project',
+        'there is no project folder beside site.yaml',
+        'make one, with a project.yaml in it',
+      ),
+    );
   return problems;
 }
 
@@ -43,6 +66,16 @@ export const calibrationInDate: Rule = ({ project }) => {
     const due = instruments.get(value.instrument)?.calibrationDue;
     if (due === undefined || value.date <= due) return [];
     const message = `the calibration of "${value.instrument}" ran out on ${due}, before this reading of ${value.date}`;
-    return [{ ...problemAt(raw.placeOf(['instrument']), 'reading/calibration', message, 'have it calibrated, and write the new dates in instruments'), level: 'warning' }];
+    return [
+      {
+        ...problemAt(
+          raw.placeOf(['instrument']),
+          'reading/calibration',
+          message,
+          'have it calibrated, and write the new dates in instruments',
+        ),
+        level: 'warning',
+      },
+    ];
   });
 };

@@ -28,18 +28,28 @@ export const referencesExist: Rule = ({ project, known }) => {
   );
   const entries = project.entries.flatMap(({ raw, value }) => [
     ...unknownIn(raw, [], singleKinds.entry.shape, known),
-    ...(value.moments ?? []).flatMap((_, index) => unknownIn(raw, ['moments', index], MOMENT_REFS, known)),
+    ...(value.moments ?? []).flatMap((_, index) =>
+      unknownIn(raw, ['moments', index], MOMENT_REFS, known),
+    ),
   ]);
   return [...lists, ...entries];
 };
 
-const MOMENT_REFS = (singleKinds.entry.shape.moments.unwrap() as z.ZodArray<z.ZodObject>).element.shape;
+const MOMENT_REFS = (singleKinds.entry.shape.moments.unwrap() as z.ZodArray<z.ZodObject>).element
+  .shape;
 
-function unknownIn(raw: RawRecord, path: readonly (string | number)[], shape: Readonly<Record<string, unknown>>, known: KnownIds): Problem[] {
+function unknownIn(
+  raw: RawRecord,
+  path: readonly (string | number)[],
+  shape: Readonly<Record<string, unknown>>,
+  known: KnownIds,
+): Problem[] {
   return Object.entries(shape).flatMap(([field, schema]) => {
     const kind = refOf(schema as z.ZodType);
     if (kind === undefined) return [];
-    return idsAt(raw, [...path, field]).flatMap(({ id, place }) => unknownId(id, kind, place, known));
+    return idsAt(raw, [...path, field]).flatMap(({ id, place }) =>
+      unknownId(id, kind, place, known),
+    );
   });
 }
 
@@ -47,17 +57,29 @@ function unknownIn(raw: RawRecord, path: readonly (string | number)[], shape: Re
 export function unknownId(id: string, kind: string, place: Place, known: KnownIds): Problem[] {
   const ids = known.get(kind);
   if (ids === undefined || ids.includes(id)) return [];
-  return [problemAt(place, 'id/unknown', `unknown ${SINGULAR[kind] ?? kind} "${id}"`, suggest(id, ids) ?? whereToAdd(kind))];
+  return [
+    problemAt(
+      place,
+      'id/unknown',
+      `unknown ${SINGULAR[kind] ?? kind} "${id}"`,
+      suggest(id, ids) ?? whereToAdd(kind),
+    ),
+  ];
 }
 
 function whereToAdd(kind: string): string {
   if (kind === 'work' || kind === 'people') return `add it to "${kind}" in project.yaml`;
-  return kind === 'rows' ? 'name the id of a row in ledger/' : `add it to ${kind}.yaml or ${kind}.csv`;
+  return kind === 'rows'
+    ? 'name the id of a row in ledger/'
+    : `add it to ${kind}.yaml or ${kind}.csv`;
 }
 
 function idsAt(raw: RawRecord, path: readonly (string | number)[]): { id: string; place: Place }[] {
   let value: unknown = raw.value;
   for (const step of path) value = (value as Record<string | number, unknown> | undefined)?.[step];
-  if (typeof value === 'string') return value.split(/\s+/).map((id) => ({ id, place: raw.placeOf(path) }));
-  return Array.isArray(value) ? value.map((id, index) => ({ id: String(id), place: raw.placeOf([...path, index]) })) : [];
+  if (typeof value === 'string')
+    return value.split(/\s+/).map((id) => ({ id, place: raw.placeOf(path) }));
+  return Array.isArray(value)
+    ? value.map((id, index) => ({ id: String(id), place: raw.placeOf([...path, index]) }))
+    : [];
 }

@@ -1,13 +1,15 @@
+import { relative } from 'node:path';
 import { build as astroBuild } from 'astro';
 import { openBook } from '../book/open.ts';
 import type { Book } from '../book/types.ts';
 import { derivePhotos } from '../photo/derive.ts';
 import type { Problem } from '../read/problem.ts';
-import { workDir } from '../site/content-dir.ts';
-import { contentDir, contentDirProblem } from './content-dir.ts';
+import { contentDir, contentDirProblem, siteDir, workDir } from '../site/folders.ts';
 import { findLeaks } from './leaks.ts';
 import { countProblems, describeProblems, plural } from './print-problems.ts';
 import { type Replacement, replaceFolder } from './replace-folder.ts';
+
+const shown = relative(process.cwd(), siteDir) || siteDir;
 
 /** Checks, then builds the site into `dist/`. A refused or broken build leaves the `dist/` of before as it was. */
 export async function main(): Promise<number> {
@@ -18,24 +20,29 @@ export async function main(): Promise<number> {
 /** Builds into a new folder and swaps it in. Returns the book it was built from, or undefined when it was refused. */
 export async function buildSite(): Promise<Book | undefined> {
   const started = performance.now();
-  const dir = contentDir();
-  const noDir = contentDirProblem(dir);
+  const noDir = contentDirProblem();
   if (noDir) return refuse(noDir);
 
-  const book = await openBook(dir, { now: new Date() });
-  const problems = [...book.problems, ...(hasErrors(book.problems) ? [] : await derivePhotos(book, dir, workDir))];
-  if (problems.length > 0) console.log(describeProblems(problems, dir));
-  if (hasErrors(problems)) return refuse(`${countProblems(problems)}. Nothing was built; dist/ is as it was.`);
+  const book = await openBook(contentDir, { now: new Date() });
+  const problems = [
+    ...book.problems,
+    ...(hasErrors(book.problems) ? [] : await derivePhotos(book, contentDir, workDir)),
+  ];
+  if (problems.length > 0) console.log(describeProblems(problems, contentDir));
+  if (hasErrors(problems))
+    return refuse(`${countProblems(problems)}. Nothing was built; ${shown} is as it was.`);
 
-  const target = await replaceFolder('dist', workDir);
+  const target = await replaceFolder(siteDir, workDir);
   const failure = await render(target);
   if (failure !== undefined) {
     await target.discard();
-    return refuse(`The build broke: ${failure}\nNothing was built; dist/ is as it was.`);
+    return refuse(`The build broke: ${failure}\nNothing was built; ${shown} is as it was.`);
   }
   await target.swapIn();
   const entries = book.projects.reduce((count, project) => count + project.entries.length, 0);
-  console.log(`Built dist/: ${plural(book.projects.length, 'project')}, ${entries} entries, in ${((performance.now() - started) / 1000).toFixed(1)} s.`);
+  console.log(
+    `Built ${shown}: ${plural(book.projects.length, 'project')}, ${entries} entries, in ${((performance.now() - started) / 1000).toFixed(1)} s.`,
+  );
   return book;
 }
 
@@ -47,7 +54,7 @@ async function render(target: Replacement): Promise<string | undefined> {
   } catch (error) {
     return (error as Error).message;
   }
-  const leaks = await findLeaks(target.fresh, contentDir());
+  const leaks = await findLeaks(target.fresh, contentDir);
   return leaks.length > 0 ? `these files must not be published: ${leaks.join(', ')}` : undefined;
 }
 

@@ -1,7 +1,7 @@
 import { parseArgs } from 'node:util';
 import { checkContent } from '../check/check.ts';
 import { readContent } from '../read/content.ts';
-import { contentDir, contentDirProblem } from './content-dir.ts';
+import { contentDir, contentDirProblem } from '../site/folders.ts';
 import { countProblems, describeProblems, plural, problemsAsJson } from './print-problems.ts';
 
 const HELP = `npm run check [-- --format text|json]
@@ -15,25 +15,33 @@ export async function main(args: readonly string[]): Promise<number> {
   const format = readFormat(args);
   if (format === 'help') return say(HELP, 0);
   if (format === undefined) return say(HELP, 2);
-  const dir = contentDir();
-  const noDir = contentDirProblem(dir);
+  const noDir = contentDirProblem();
   if (noDir) return say(noDir, 2);
 
-  const content = await readContent(dir);
+  const content = await readContent(contentDir);
   const problems = checkContent(content, new Date());
   const failed = problems.some(({ level }) => level === 'error');
   if (format === 'json') return say(problemsAsJson(problems), failed ? 1 : 0);
 
   const entries = content.projects.reduce((count, project) => count + project.entries.length, 0);
-  const rows = content.projects.reduce((count, { lists }) => count + Object.values(lists).flat().length, 0);
-  if (problems.length > 0) console.log(describeProblems(problems, dir));
+  const rows = content.projects.reduce(
+    (count, { lists }) => count + Object.values(lists).flat().length,
+    0,
+  );
+  if (problems.length > 0) console.log(describeProblems(problems, contentDir));
   const read = `${plural(content.projects.length, 'project')}, ${plural(entries, 'entry').replace('entrys', 'entries')}, ${plural(rows, 'record')} read`;
   return say(`${read}: ${countProblems(problems)}.`, failed ? 1 : 0);
 }
 
 function readFormat(args: readonly string[]): 'text' | 'json' | 'help' | undefined {
   try {
-    const { values } = parseArgs({ args: [...args], options: { format: { type: 'string', default: 'text' }, help: { type: 'boolean', short: 'h' } } });
+    const { values } = parseArgs({
+      args: [...args],
+      options: {
+        format: { type: 'string', default: 'text' },
+        help: { type: 'boolean', short: 'h' },
+      },
+    });
     if (values.help) return 'help';
     return values.format === 'text' || values.format === 'json' ? values.format : undefined;
   } catch {

@@ -18,7 +18,8 @@ export async function findLeaks(site: string, contentDir: string): Promise<strin
   const leaks: string[] = [];
   for (const file of await filesIn(site)) {
     const copied = originals.size > 0 && originals.has(await hashOf(file));
-    if (copied || (PICTURE.test(file) && (await hasMetadata(file)))) leaks.push(relative(site, file));
+    if (copied || (PICTURE.test(file) && (await hasMetadata(file))))
+      leaks.push(relative(site, file));
   }
   return leaks;
 }
@@ -29,7 +30,9 @@ async function filesIn(folder: string): Promise<string[]> {
 }
 
 async function hashOf(file: string): Promise<string> {
-  return createHash('sha256').update(await readFile(file)).digest('hex');
+  return createHash('sha256')
+    .update(await readFile(file))
+    .digest('hex');
 }
 
 async function hasMetadata(file: string): Promise<boolean> {

@@ -23,7 +23,10 @@ export function countProblems(problems: readonly Problem[]): string {
   const errors = problems.filter(({ level }) => level === 'error').length;
   const warnings = problems.length - errors;
   const files = new Set(problems.map(({ file }) => file)).size;
-  const parts = [errors > 0 || warnings === 0 ? plural(errors, 'problem') : '', warnings > 0 ? plural(warnings, 'warning') : ''];
+  const parts = [
+    errors > 0 || warnings === 0 ? plural(errors, 'problem') : '',
+    warnings > 0 ? plural(warnings, 'warning') : '',
+  ];
   return `${parts.filter(Boolean).join(' and ')}${files > 0 ? ` in ${plural(files, 'file')}` : ''}`;
 }
 

@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { mkdir, readdir, rename, rm } from 'node:fs/promises';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 
 /** A folder that is being made anew beside the one in use. */
 export interface Replacement {
@@ -18,13 +18,15 @@ export interface Replacement {
  */
 export async function replaceFolder(folder: string, workDir: string): Promise<Replacement> {
   await mkdir(workDir, { recursive: true });
-  const old = join(workDir, `${folder}-old`);
+  const name = basename(folder);
+  const old = join(workDir, `${name}-old`);
   if (existsSync(old) && !existsSync(folder)) await rename(old, folder);
-  for (const name of await readdir(workDir)) {
-    if (name === `${folder}-old` || name.startsWith(`${folder}-new-`)) await rm(join(workDir, name), { recursive: true, force: true });
+  for (const item of await readdir(workDir)) {
+    if (item !== `${name}-old` && !item.startsWith(`${name}-new-`)) continue;
+    await rm(join(workDir, item), { recursive: true, force: true });
   }
 
-  const fresh = join(workDir, `${folder}-new-${process.pid}`);
+  const fresh = join(workDir, `${name}-new-${process.pid}`);
   return {
     fresh,
     async swapIn() {

@@ -1,4 +1,5 @@
 import { preview } from 'astro';
+import { siteDir } from '../site/folders.ts';
 import { buildSite } from './build.ts';
 
 /** Checks and builds the site, then serves it on a free port and prints the address. */
@@ -6,7 +7,7 @@ export async function main(): Promise<number> {
   const book = await buildSite();
   if (book === undefined) return 1;
 
-  process.env.WITNESSMARK_OUT = 'dist';
+  process.env.WITNESSMARK_OUT = siteDir;
   const server = await preview({ logLevel: 'error' });
   const path = new URL(book.site?.address ?? 'https://site.invalid/').pathname;
   console.log(`\nOpen  http://localhost:${server.port}${path}\nStop with Ctrl+C.`);

@@ -1,10 +1,10 @@
 import type { Measured } from '../measure/reading.ts';
-import type { SpecFigures } from '../measure/spec-figures.ts';
 import { type Reader, showDifference, showMeasured } from '../measure/show.ts';
+import type { SpecFigures } from '../measure/spec-figures.ts';
 import { airy, linearScale, type Scale } from './scale.ts';
 import { across, type Drawing, fluidDrawing, node, type SvgNode } from './svg.ts';
 
-const HEIGHT = 118;
+const HEIGHT = 124;
 const BEFORE = 34;
 const AFTER = 92;
 const LEFT = 4;
@@ -18,10 +18,15 @@ const LEFT = 4;
  *     |<================>|                 after: wide
  *     ^ zigzag: the scale does not start at zero
  */
-export function drawChange({ spec, before, after, change, limits }: SpecFigures, reader: Reader): Drawing | undefined {
+export function drawChange(
+  { spec, before, after, change, limits }: SpecFigures,
+  reader: Reader,
+): Drawing | undefined {
   if (before === undefined || after === undefined || change === undefined) return undefined;
   const ends = [before, after].flatMap(({ value, U }) => [value - (U ?? 0), value + (U ?? 0)]);
-  const bounds = [limits?.lower, limits?.upper].filter((bound) => bound !== undefined);
+  const bounds = [limits?.lower, limits?.upper]
+    .filter((bound) => bound !== undefined)
+    .filter((bound) => isNear(bound, ends));
   const [least, most] = airy([...ends, ...bounds]);
   const fromZero = least >= 0 && least < most * 0.25;
   const scale = linearScale([fromZero ? 0 : least, most], [LEFT, 96]);
@@ -31,22 +36,57 @@ export function drawChange({ spec, before, after, change, limits }: SpecFigures,
     ...(fromZero ? [] : [zigzag(BEFORE, 'before'), zigzag(AFTER, 'after')]),
   ];
   const limitLines = bounds.flatMap((bound) => [
-    node('line', { x1: across(scale(bound)), x2: across(scale(bound)), y1: 12, y2: HEIGHT - 8, class: 'limit' }),
-    node('text', { x: across(scale(bound)), y: 10, 'text-anchor': 'middle', class: 'small' }, bound === limits?.lower ? 'min' : 'max'),
+    node('line', {
+      x1: across(scale(bound)),
+      x2: across(scale(bound)),
+      y1: 12,
+      y2: HEIGHT - 14,
+      class: 'limit',
+    }),
+    node(
+      'text',
+      { x: across(scale(bound)), y: HEIGHT, 'text-anchor': 'middle', class: 'small' },
+      bound === limits?.lower ? 'min' : 'max',
+    ),
   ]);
-  const difference = showDifference({ value: change.value, U: change.U, unit: spec.unit, decimals: Math.max(before.decimals, after.decimals) }, reader.language);
+  const difference = showDifference(
+    {
+      value: change.value,
+      U: change.U,
+      unit: spec.unit,
+      decimals: Math.max(before.decimals, after.decimals),
+    },
+    reader.language,
+  );
   const title = `${spec.name}: before ${showMeasured(before, reader).text}, after ${showMeasured(after, reader).text}, difference ${difference}.`;
-  return fluidDrawing(HEIGHT, title, [...edge, ...limitLines, ...dimension(before, BEFORE, 'before', scale, reader), ...dimension(after, AFTER, 'wide', scale, reader)]);
+  return fluidDrawing(HEIGHT, title, [
+    ...edge,
+    ...limitLines,
+    ...dimension(before, BEFORE, 'before', scale, reader),
+    ...dimension(after, AFTER, 'wide', scale, reader),
+  ]);
 }
 
-function dimension(measured: Measured, y: number, line: 'before' | 'wide', scale: Scale, reader: Reader): SvgNode[] {
+/** A limit far from both values would squeeze them into a corner; it stands in the table instead. */
+function isNear(bound: number, ends: readonly number[]): boolean {
+  const [least, most] = [Math.min(...ends), Math.max(...ends)];
+  const reach = 1.5 * (most - least);
+  return bound >= least - reach && bound <= most + reach;
+}
+
+function dimension(
+  measured: Measured,
+  y: number,
+  line: 'before' | 'wide',
+  scale: Scale,
+  reader: Reader,
+): SvgNode[] {
   const x = scale(measured.value);
   const text = `${line === 'before' ? 'before' : 'after'} ${showMeasured(measured, reader).text}`;
-  const right = x > 55;
   const nodes = [
     node('line', { x1: across(LEFT), x2: across(x), y1: y, y2: y, class: line }),
-    node('line', { x1: across(x), x2: across(x), y1: y - 12, y2: y + 8, class: 'narrow' }),
-    node('text', { x: across(right ? Math.min(x, 96) : LEFT + 1), y: y - 8, 'text-anchor': right ? 'end' : 'start', dx: right ? -6 : 6 }, text),
+    node('line', { x1: across(x), x2: across(x), y1: y - 6, y2: y + 8, class: 'narrow' }),
+    node('text', { x: across(LEFT), y: y - 9, dx: 6 }, text),
   ];
   if (measured.U === undefined) return [...nodes, arrow(x, y)];
   const [low, high] = [scale(measured.value - measured.U), scale(measured.value + measured.U)];
@@ -56,16 +96,26 @@ function dimension(measured: Measured, y: number, line: 'before' | 'wide', scale
 /** U as a narrow bar with stops at both ends. */
 function uncertaintyBar(low: number, high: number, y: number): SvgNode[] {
   const bar = node('line', { x1: across(low), x2: across(high), y1: y, y2: y, class: 'narrow' });
-  const stops = [low, high].map((x) => node('line', { x1: across(x), x2: across(x), y1: y - 3, y2: y + 3, class: 'narrow' }));
+  const stops = [low, high].map((x) =>
+    node('line', { x1: across(x), x2: across(x), y1: y - 3, y2: y + 3, class: 'narrow' }),
+  );
   return [bar, ...stops];
 }
 
 /** Filled arrowhead that points at its place from the left. */
 function arrow(percent: number, y: number): SvgNode {
-  return node('svg', { x: across(percent), y: y - 4, width: 10, height: 8, overflow: 'visible' }, node('path', { d: 'M0 4 L-10 1 L-10 7 Z', class: 'ink' }));
+  return node(
+    'svg',
+    { x: across(percent), y: y - 4, width: 10, height: 8, overflow: 'visible' },
+    node('path', { d: 'M0 4 L-10 1 L-10 7 Z', class: 'ink' }),
+  );
 }
 
 /** The cut in a line whose scale does not start at zero. */
 function zigzag(y: number, name: string): SvgNode {
-  return node('svg', { x: across(LEFT), y: y - 8, width: 26, height: 16, class: `cut-${name}` }, node('path', { d: 'M8 8 L12 1 L17 15 L21 8', class: 'cut' }));
+  return node(
+    'svg',
+    { x: across(LEFT), y: y - 8, width: 26, height: 16, class: `cut-${name}` },
+    node('path', { d: 'M8 8 L12 1 L17 15 L21 8', class: 'cut' }),
+  );
 }

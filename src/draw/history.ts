@@ -1,8 +1,8 @@
-import type { SpecFigures } from '../measure/spec-figures.ts';
 import type { Measured } from '../measure/reading.ts';
+import type { SpecFigures } from '../measure/spec-figures.ts';
+import { daysBetween, showShortDay } from '../time/day.ts';
 import { showNumber } from '../units/quantity.ts';
 import { convertUnit } from '../units/unit.ts';
-import { daysBetween, showShortDay } from '../time/day.ts';
 import { airy, linearScale, roundTicks, type Scale } from './scale.ts';
 import { across, type Drawing, fluidDrawing, node, type SvgNode } from './svg.ts';
 
@@ -17,14 +17,20 @@ const RIGHT = 97;
  * Readings of a spec over time with their U as bars, limits narrow, target dashed.
  * A zigzag on the scale says that it does not start at zero. Before and as-found readings are open, after and final ones filled.
  */
-export function drawHistory({ spec, history, limits }: SpecFigures, language: string): Drawing | undefined {
+export function drawHistory(
+  { spec, history, limits }: SpecFigures,
+  language: string,
+): Drawing | undefined {
   const [first] = history;
   const last = history.at(-1);
   if (first === undefined || last === undefined) return undefined;
 
   const target = spec.target && convertUnit(spec.target.value, spec.target.unit, spec.unit);
   const bounds = [limits?.lower, limits?.upper, target].filter((bound) => bound !== undefined);
-  const range = airy([...history.flatMap(({ value, U }) => [value - (U ?? 0), value + (U ?? 0)]), ...bounds]);
+  const range = airy([
+    ...history.flatMap(({ value, U }) => [value - (U ?? 0), value + (U ?? 0)]),
+    ...bounds,
+  ]);
   const down = linearScale(range, [BOTTOM, TOP]);
   const days = daysBetween(first.reading.date, last.reading.date);
   const place = linearScale([0, days], [LEFT, RIGHT]);
@@ -34,7 +40,11 @@ export function drawHistory({ spec, history, limits }: SpecFigures, language: st
   const places = decimalsOfStep(ticks);
   const scale = ticks.flatMap((tick) => [
     node('line', { x1: '0%', x2: '100%', y1: down(tick), y2: down(tick), class: 'grid' }),
-    node('text', { x: '0%', y: down(tick) - 4, class: 'small' }, showNumber(tick, places, language)),
+    node(
+      'text',
+      { x: '0%', y: down(tick) - 4, class: 'small' },
+      showNumber(tick, places, language),
+    ),
   ]);
   const lines = [
     ...(limits?.lower === undefined ? [] : level(limits.lower, 'limit', 'min', down)),
@@ -43,17 +53,51 @@ export function drawHistory({ spec, history, limits }: SpecFigures, language: st
   ];
   const path = history.slice(1).map((item, index) => {
     const previous = history[index] ?? item;
-    return node('line', { x1: across(at(previous)), y1: down(previous.value), x2: across(at(item)), y2: down(item.value), class: 'narrow' });
+    return node('line', {
+      x1: across(at(previous)),
+      y1: down(previous.value),
+      x2: across(at(item)),
+      y2: down(item.value),
+      class: 'narrow',
+    });
   });
   const dates = [
-    node('text', { x: across(LEFT), y: HEIGHT - 8, 'text-anchor': days === 0 ? 'start' : 'middle', class: 'small' }, showShortDay(first.reading.date, language)),
-    ...(days === 0 ? [] : [node('text', { x: '100%', y: HEIGHT - 8, 'text-anchor': 'end', class: 'small' }, showShortDay(last.reading.date, language))]),
+    node(
+      'text',
+      {
+        x: across(LEFT),
+        y: HEIGHT - 8,
+        'text-anchor': days === 0 ? 'start' : 'middle',
+        class: 'small',
+      },
+      showShortDay(first.reading.date, language),
+    ),
+    ...(days === 0
+      ? []
+      : [
+          node(
+            'text',
+            { x: '100%', y: HEIGHT - 8, 'text-anchor': 'end', class: 'small' },
+            showShortDay(last.reading.date, language),
+          ),
+        ]),
   ];
   const [low, high] = range;
-  const cut = low > 0 || high < 0 ? [node('path', { d: `M6 ${BOTTOM} v6 l-5 4 l10 4 l-5 4 v6`, class: 'cut' })] : [];
+  const cut =
+    low > 0 || high < 0
+      ? [node('path', { d: `M6 ${BOTTOM} v6 l-5 4 l10 4 l-5 4 v6`, class: 'cut' })]
+      : [];
   const title = `${spec.name}: ${history.length} readings from ${first.reading.date} to ${last.reading.date}, in ${spec.unit}.`;
   const unit = node('text', { x: '0%', y: 10, class: 'small' }, spec.unit);
-  return fluidDrawing(HEIGHT, title, [unit, ...scale, ...lines, ...path, ...history.flatMap((item) => point(item, at(item), down)), ...cut, ...dates]);
+  return fluidDrawing(HEIGHT, title, [
+    unit,
+    ...scale,
+    ...lines,
+    ...path,
+    ...history.flatMap((item) => point(item, at(item), down)),
+    ...cut,
+    ...dates,
+  ]);
 }
 
 function level(value: number, line: string, name: string, down: Scale): SvgNode[] {

@@ -1,7 +1,7 @@
 import type { View } from '../book/types.ts';
-import { showMoney, type Money } from '../money/money.ts';
-import { type Day, daysBetween, showShortDay } from '../time/day.ts';
 import { exponentOf } from '../money/currency.ts';
+import { type Money, showMoney } from '../money/money.ts';
+import { type Day, daysBetween, showShortDay } from '../time/day.ts';
 import { linearScale, roundTicks } from './scale.ts';
 import { across, type Drawing, fluidDrawing, node } from './svg.ts';
 
@@ -37,17 +37,35 @@ export function drawSpending(view: View, language: string): Drawing | undefined 
     const x = across(place(sum.day));
     return [
       node('line', { x1: x, x2: x, y1: down(before), y2: down(sum.minor), class: 'wide' }),
-      node('line', { x1: x, x2: across(place(until)), y1: down(sum.minor), y2: down(sum.minor), class: 'wide' }),
+      node('line', {
+        x1: x,
+        x2: across(place(until)),
+        y1: down(sum.minor),
+        y2: down(sum.minor),
+        class: 'wide',
+      }),
     ];
   });
   const ticks = roundTicks([0, most], 4);
   const scale = ticks.flatMap((tick) => [
     node('line', { x1: '0%', x2: '100%', y1: down(tick), y2: down(tick), class: 'grid' }),
-    node('text', { x: '0%', y: down(tick) - 4, class: 'small' }, showWhole({ minor: tick, currency }, language)),
+    node(
+      'text',
+      { x: '0%', y: down(tick) - 4, class: 'small' },
+      showWhole({ minor: tick, currency }, language),
+    ),
   ]);
   const dates = [
-    node('text', { x: across(LEFT), y: HEIGHT - 10, 'text-anchor': 'middle', class: 'small' }, showShortDay(from, language)),
-    node('text', { x: '100%', y: HEIGHT - 10, 'text-anchor': 'end', class: 'small' }, showShortDay(view.day, language)),
+    node(
+      'text',
+      { x: across(LEFT), y: HEIGHT - 10, 'text-anchor': 'middle', class: 'small' },
+      showShortDay(from, language),
+    ),
+    node(
+      'text',
+      { x: '100%', y: HEIGHT - 10, 'text-anchor': 'end', class: 'small' },
+      showShortDay(view.day, language),
+    ),
   ];
   const title = `Money spent from ${showShortDay(from, language)} to ${showShortDay(view.day, language)}, credits taken off: ${showMoney({ minor, currency }, language)}.`;
   return fluidDrawing(HEIGHT, title, [...scale, ...steps, ...dates]);
@@ -55,6 +73,11 @@ export function drawSpending(view: View, language: string): Drawing | undefined 
 
 function showWhole(amount: Money, language: string): string {
   const exponent = exponentOf(amount.currency) ?? 0;
-  const format = new Intl.NumberFormat(language, { style: 'currency', currency: amount.currency, minimumFractionDigits: 0, maximumFractionDigits: 0 });
+  const format = new Intl.NumberFormat(language, {
+    style: 'currency',
+    currency: amount.currency,
+    minimumFractionDigits: 0,
+    maximumFractionDigits: 0,
+  });
   return format.format(Math.round(amount.minor / 10 ** exponent));
 }

@@ -12,7 +12,11 @@ export interface Drawing {
 }
 
 /** Makes a piece of a drawing. */
-export function node(name: string, attributes: SvgNode['attributes'] = {}, ...children: readonly (SvgNode | string)[]): SvgNode {
+export function node(
+  name: string,
+  attributes: SvgNode['attributes'] = {},
+  ...children: readonly (SvgNode | string)[]
+): SvgNode {
   return { name, attributes, children };
 }
 
@@ -21,7 +25,14 @@ export function node(name: string, attributes: SvgNode['attributes'] = {}, ...ch
  * the same on a phone and on a wide sheet; nothing is scaled.
  */
 export function fluidDrawing(height: number, title: string, children: readonly SvgNode[]): Drawing {
-  return { title, root: node('svg', { width: '100%', height, role: 'img', 'aria-label': title, class: 'drawing' }, ...children) };
+  return {
+    title,
+    root: node(
+      'svg',
+      { width: '100%', height, role: 'img', 'aria-label': title, class: 'drawing' },
+      ...children,
+    ),
+  };
 }
 
 /** Per cent across, with three decimals at most so that drawings are short and the same on every machine. */
@@ -35,11 +46,17 @@ export function writeSvg({ name, attributes, children }: SvgNode): string {
     .filter(([, value]) => value !== undefined)
     .map(([key, value]) => ` ${key}="${escapeXml(String(value))}"`)
     .join('');
-  const inner = children.map((child) => (typeof child === 'string' ? escapeXml(child) : writeSvg(child))).join('');
+  const inner = children
+    .map((child) => (typeof child === 'string' ? escapeXml(child) : writeSvg(child)))
+    .join('');
   return inner === '' ? `<${name}${written}/>` : `<${name}${written}>${inner}</${name}>`;
 }
 
 /** Text as it may stand in XML and in HTML, attributes included. */
 export function escapeXml(text: string): string {
-  return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
+  return text
+    .replaceAll('&', '&amp;')
+    .replaceAll('<', '&lt;')
+    .replaceAll('>', '&gt;')
+    .replaceAll('"', '&quot;');
 }

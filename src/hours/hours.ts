@@ -1,4 +1,10 @@
-import { type Breakdown, breakDown, type Figure, type FigureRow, type Grouping } from '../book/figure.ts';
+import {
+  type Breakdown,
+  breakDown,
+  type Figure,
+  type FigureRow,
+  type Grouping,
+} from '../book/figure.ts';
 import type { HoursRow } from '../model/kinds.ts';
 import type { Minutes } from '../time/duration.ts';
 
@@ -14,12 +20,17 @@ export function sumHours(rows: readonly WorkedRow[]): Figure<Minutes, WorkedRow>
 }
 
 /** Hours broken down by phase, kind of work or person. */
-export function hoursBy(rows: readonly WorkedRow[], grouping: Grouping<WorkedRow>): Breakdown<Minutes, WorkedRow> {
+export function hoursBy(
+  rows: readonly WorkedRow[],
+  grouping: Grouping<WorkedRow>,
+): Breakdown<Minutes, WorkedRow> {
   return breakDown(rows, grouping, sumHours);
 }
 
 /** Rows with the minutes up to and with each. */
-export function runningHours(rows: readonly WorkedRow[]): { readonly row: WorkedRow; readonly total: Minutes }[] {
+export function runningHours(
+  rows: readonly WorkedRow[],
+): { readonly row: WorkedRow; readonly total: Minutes }[] {
   let total = 0;
   return rows.map((row) => {
     total += row.hours;

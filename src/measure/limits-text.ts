@@ -2,8 +2,12 @@ import type { Spec } from '../model/kinds.ts';
 import { type Quantity, showQuantity } from '../units/quantity.ts';
 
 /** The limits of a spec in words, or undefined when it has none: `640 kg to 720 kg`, `at most 5 mm`, `12.0 mm ± 0.2 mm`. */
-export function limitsText({ min, max, nominal, tolerance }: Spec, language: string): string | undefined {
-  const show = ({ value, unit, decimals }: Quantity) => showQuantity(value, unit, decimals, language);
+export function limitsText(
+  { min, max, nominal, tolerance }: Spec,
+  language: string,
+): string | undefined {
+  const show = ({ value, unit, decimals }: Quantity) =>
+    showQuantity(value, unit, decimals, language);
   if (nominal && tolerance) return `${show(nominal)} ± ${show(tolerance)}`;
   if (min && max) return `${show(min)} to ${show(max)}`;
   if (min) return `at least ${show(min)}`;

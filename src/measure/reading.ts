@@ -1,7 +1,13 @@
 import type { Instrument, Reading, Spec } from '../model/kinds.ts';
 import { convertInterval, convertUnit } from '../units/unit.ts';
 import { mean, standardDeviation } from './statistics.ts';
-import { type Contribution, combine, type Estimate, effectiveFreedom, expanded } from './uncertainty.ts';
+import {
+  type Contribution,
+  combine,
+  type Estimate,
+  effectiveFreedom,
+  expanded,
+} from './uncertainty.ts';
 
 /** A reading worked out: its mean in the spec's unit, what is known of its uncertainty, and how. */
 export interface Measured extends Estimate {
@@ -17,7 +23,11 @@ export interface Measured extends Estimate {
 }
 
 /** Works out one reading by GUM: type A from the repeats, type B from what the instrument states. */
-export function measure(reading: Reading, spec: Spec, instrument: Instrument | undefined): Measured {
+export function measure(
+  reading: Reading,
+  spec: Spec,
+  instrument: Instrument | undefined,
+): Measured {
   const raw = reading.values.map(({ value }) => value);
   const values = raw.map((value) => convertUnit(value, reading.unit, spec.unit));
   const value = mean(values);
@@ -41,19 +51,35 @@ function repeatPart(s: number, n: number): Contribution {
 /** Type B, GUM 4.3: a digital step δ gives δ/√12, a stated error ±a gives a/√3, a certificate U gives U/k. */
 function instrumentParts(instrument: Instrument, at: number, unit: string): Contribution[] {
   const nu = Number.POSITIVE_INFINITY;
-  const inUnit = (quantity: { value: number; unit: string }) => convertInterval(quantity.value, at, quantity.unit, unit);
+  const inUnit = (quantity: { value: number; unit: string }) =>
+    convertInterval(quantity.value, at, quantity.unit, unit);
   const parts: Contribution[] = [];
   if (instrument.step) {
     const step = inUnit(instrument.step);
-    parts.push({ name: 'step of the scale', u: step / Math.sqrt(12), nu, how: `δ/√12 = ${brief(step)}/√12` });
+    parts.push({
+      name: 'step of the scale',
+      u: step / Math.sqrt(12),
+      nu,
+      how: `δ/√12 = ${brief(step)}/√12`,
+    });
   }
   if (instrument.certificateU) {
     const certified = inUnit(instrument.certificateU);
     const k = Number(instrument.certificateK ?? '2');
-    parts.push({ name: 'certificate', u: certified / k, nu, how: `U/k = ${brief(certified)}/${k}` });
+    parts.push({
+      name: 'certificate',
+      u: certified / k,
+      nu,
+      how: `U/k = ${brief(certified)}/${k}`,
+    });
   } else if (instrument.statedError) {
     const error = inUnit(instrument.statedError);
-    parts.push({ name: 'stated error', u: error / Math.sqrt(3), nu, how: `a/√3 = ${brief(error)}/√3` });
+    parts.push({
+      name: 'stated error',
+      u: error / Math.sqrt(3),
+      nu,
+      how: `a/√3 = ${brief(error)}/√3`,
+    });
   }
   return parts;
 }

@@ -29,13 +29,20 @@ export interface Reader {
 }
 
 /** Shows a value with two significant digits of its U; a value read without known U keeps the decimals of its reading. */
-export function showMeasured({ value, U, unit, decimals }: Showable, { language, otherUnits }: Reader): Shown {
+export function showMeasured(
+  { value, U, unit, decimals }: Showable,
+  { language, otherUnits }: Reader,
+): Shown {
   const places = U === undefined ? decimals : decimalsFor(U);
   const rounded = roundTo(value, places);
-  const uncertainty = U === undefined ? undefined : showNumber(roundTo(U, places), places, language);
+  const uncertainty =
+    U === undefined ? undefined : showNumber(roundTo(U, places), places, language);
   const other = unitBeside(unit, otherUnits);
   return {
-    text: uncertainty === undefined ? showQuantity(rounded, unit, places, language) : `${showNumber(rounded, places, language)} ± ${showQuantity(roundTo(U ?? 0, places), unit, places, language)}`,
+    text:
+      uncertainty === undefined
+        ? showQuantity(rounded, unit, places, language)
+        : `${showNumber(rounded, places, language)} ± ${showQuantity(roundTo(U ?? 0, places), unit, places, language)}`,
     value: showQuantity(rounded, unit, places, language),
     U: uncertainty,
     beside: other && besideText(value, U ?? 10 ** -places, unit, other, language),
@@ -49,11 +56,19 @@ export function showDifference({ value, U, unit, decimals }: Showable, language:
   const sign = rounded > 0 ? '+' : '';
   const width = unit === '°C' ? 'K' : unit;
   const size = `${sign}${showNumber(rounded, places, language)}`;
-  return U === undefined ? `${sign}${showQuantity(rounded, width, places, language)}` : `${size} ± ${showQuantity(roundTo(U, places), width, places, language)}`;
+  return U === undefined
+    ? `${sign}${showQuantity(rounded, width, places, language)}`
+    : `${size} ± ${showQuantity(roundTo(U, places), width, places, language)}`;
 }
 
 // The other unit gets as many digits as the first one's uncertainty (or last digit) is worth there.
-function besideText(value: number, size: number, from: string, to: string, language: string): string {
+function besideText(
+  value: number,
+  size: number,
+  from: string,
+  to: string,
+  language: string,
+): string {
   const width = Math.abs(convertInterval(size, value === 0 ? 1 : value, from, to));
   const places = Math.ceil(-Math.log10(width));
   return showQuantity(roundTo(convertUnit(value, from, to), places), to, places, language);

@@ -1,7 +1,7 @@
 import type { Spec } from '../model/kinds.ts';
 import type { Day } from '../time/day.ts';
 import type { Measured } from './reading.ts';
-import { expanded, type Estimate, effectiveFreedom } from './uncertainty.ts';
+import { type Estimate, effectiveFreedom, expanded } from './uncertainty.ts';
 import { judge, type Limits, limitsOf, type Verdict } from './verdict.ts';
 
 /** The difference between two readings of a spec. */
@@ -29,24 +29,53 @@ export interface SpecFigures {
 
 /** Picks latest, before and after from the readings of a spec up to a day (all of them where no day is given). */
 export function specFigures(spec: Spec, readings: readonly Measured[], day?: Day): SpecFigures {
-  const history = day === undefined ? readings : readings.filter(({ reading }) => reading.date <= day);
-  const last = (...states: readonly string[]) => history.findLast(({ reading }) => states.includes(reading.state));
+  const history =
+    day === undefined ? readings : readings.filter(({ reading }) => reading.date <= day);
+  const last = (...states: readonly string[]) =>
+    history.findLast(({ reading }) => states.includes(reading.state));
   const latest = history.at(-1);
   const after = last('after', 'final');
   // "Before" is what was read last before the work: the reading must be older than the one after it.
-  const older = history.filter((item) => after === undefined || history.indexOf(item) < history.indexOf(after));
-  const before = older.findLast(({ reading }) => reading.state === 'before') ?? older.findLast(({ reading }) => reading.state === 'as-found');
+  const older = history.filter(
+    (item) => after === undefined || history.indexOf(item) < history.indexOf(after),
+  );
+  const before =
+    older.findLast(({ reading }) => reading.state === 'before') ??
+    older.findLast(({ reading }) => reading.state === 'as-found');
   const limits = limitsOf(spec);
-  const verdict = limits && latest?.U !== undefined ? judge(latest.value, latest.U, limits) : undefined;
-  return { spec, history, latest, asFound: history.find(({ reading }) => reading.state === 'as-found'), before, after, change: before && after && changeBetween(before, after), limits, verdict };
+  const verdict =
+    limits && latest?.U !== undefined ? judge(latest.value, latest.U, limits) : undefined;
+  return {
+    spec,
+    history,
+    latest,
+    asFound: history.find(({ reading }) => reading.state === 'as-found'),
+    before,
+    after,
+    change: before && after && changeBetween(before, after),
+    limits,
+    verdict,
+  };
 }
 
 /** After minus before, the two taken as independent: u of the difference is the root of the sum of squares. */
 export function changeBetween(before: Measured, after: Measured): Change {
   const value = after.value - before.value;
-  if (before.u === undefined || after.u === undefined) return { before, after, value, u: undefined, nu: Number.POSITIVE_INFINITY, U: undefined, changed: undefined };
+  if (before.u === undefined || after.u === undefined)
+    return {
+      before,
+      after,
+      value,
+      u: undefined,
+      nu: Number.POSITIVE_INFINITY,
+      U: undefined,
+      changed: undefined,
+    };
   const u = Math.hypot(before.u, after.u);
-  const nu = effectiveFreedom([before as Required<Estimate>, after as Required<Estimate>] as { u: number; nu: number }[]);
+  const nu = effectiveFreedom([before as Required<Estimate>, after as Required<Estimate>] as {
+    u: number;
+    nu: number;
+  }[]);
   const U = expanded({ u, nu }) as number;
   return { before, after, value, u, nu, U, changed: Math.abs(value) > U };
 }

@@ -10,7 +10,8 @@ export interface Limits {
 
 /** The limits of a spec: `min`/`max`, or `nominal` ± `tolerance`; undefined when it has none. */
 export function limitsOf(spec: Spec): Limits | undefined {
-  const at = (quantity: Quantity | undefined) => quantity && convertUnit(quantity.value, quantity.unit, spec.unit);
+  const at = (quantity: Quantity | undefined) =>
+    quantity && convertUnit(quantity.value, quantity.unit, spec.unit);
   const nominal = at(spec.nominal);
   if (nominal !== undefined && spec.tolerance) {
     // A tolerance on a temperature is written in kelvin, which is as wide as a degree Celsius.
@@ -30,8 +31,12 @@ export type Verdict = 'meets' | 'does not meet' | 'undecided';
  */
 export function judge(value: number, U: number, { lower, upper }: Limits): Verdict {
   const slack = 1e-12 * Math.max(Math.abs(value), U, Math.abs(lower ?? 0), Math.abs(upper ?? 0));
-  const inside = (lower === undefined || value - U >= lower - slack) && (upper === undefined || value + U <= upper + slack);
+  const inside =
+    (lower === undefined || value - U >= lower - slack) &&
+    (upper === undefined || value + U <= upper + slack);
   if (inside) return 'meets';
-  const outside = (lower !== undefined && value + U < lower - slack) || (upper !== undefined && value - U > upper + slack);
+  const outside =
+    (lower !== undefined && value + U < lower - slack) ||
+    (upper !== undefined && value - U > upper + slack);
   return outside ? 'does not meet' : 'undecided';
 }

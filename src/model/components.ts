@@ -11,18 +11,47 @@ export interface PropRule {
 }
 
 /** States a part can be asked for by. */
-export const partStates = ['noted', 'wanted', 'ordered', 'in-hand', 'fitted', 'scrapped', 'sold'] as const;
+export const partStates = [
+  'noted',
+  'wanted',
+  'ordered',
+  'in-hand',
+  'fitted',
+  'scrapped',
+  'sold',
+] as const;
 
 /** Components an author may use in an entry, with their properties. The check, the docs and the site go by this table. */
 export const entryComponents: Readonly<Record<string, Readonly<Record<string, PropRule>>>> = {
   Tally: {},
-  Spec: { of: { required: true, ids: 'specs' }, state: { words: ['as-found', 'before', 'after', 'final'] } },
+  Spec: {
+    of: { required: true, ids: 'specs' },
+    state: { words: ['as-found', 'before', 'after', 'final'] },
+  },
   Change: { of: { required: true, ids: 'specs', many: true } },
   Timeline: {},
-  Costs: { phase: { ids: 'phases' }, source: { ids: 'sources' }, category: { words: costCategories } },
-  Parts: { source: { ids: 'sources' }, system: { ids: 'systems' }, phase: { ids: 'phases' }, state: { words: partStates } },
-  Hazard: { signal: { required: true, words: ['DANGER', 'WARNING', 'CAUTION'] }, hazard: { required: true }, harm: { required: true }, avoid: { required: true } },
-  Photo: { file: { required: true, photo: true }, alt: { required: true }, caption: { required: true } },
+  Costs: {
+    phase: { ids: 'phases' },
+    source: { ids: 'sources' },
+    category: { words: costCategories },
+  },
+  Parts: {
+    source: { ids: 'sources' },
+    system: { ids: 'systems' },
+    phase: { ids: 'phases' },
+    state: { words: partStates },
+  },
+  Hazard: {
+    signal: { required: true, words: ['DANGER', 'WARNING', 'CAUTION'] },
+    hazard: { required: true },
+    harm: { required: true },
+    avoid: { required: true },
+  },
+  Photo: {
+    file: { required: true, photo: true },
+    alt: { required: true },
+    caption: { required: true },
+  },
   AtTime: { at: { required: true, moment: true } },
 };
 

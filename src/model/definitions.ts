@@ -1,5 +1,18 @@
 import { z } from 'zod';
-import { day, decimal, duration, id, listOf, oneOf, privateText, quantity, quantityKind, ref, text, unit } from './fields.ts';
+import {
+  day,
+  decimal,
+  duration,
+  id,
+  listOf,
+  oneOf,
+  privateText,
+  quantity,
+  quantityKind,
+  ref,
+  text,
+  unit,
+} from './fields.ts';
 
 /** Where parts come from: `sources`. */
 export const sourceSchema = z.strictObject({
@@ -30,7 +43,10 @@ export const specSchema = z.strictObject({
   about: text({ description: 'what is measured, where, and why it matters' }),
   quantity: quantityKind(),
   unit: unit(),
-  system: id().meta({ editor: { type: 'string' }, description: 'group on the pages: body, brakes …' }),
+  system: id().meta({
+    editor: { type: 'string' },
+    description: 'group on the pages: body, brakes …',
+  }),
   place: text().optional(),
   min: quantity().optional(),
   max: quantity().optional(),

@@ -10,19 +10,30 @@ export function editorSchemas(): ReadonlyMap<string, object> {
   return new Map(
     Object.entries(allKinds).map(([kind, schema]) => {
       const whole = kind in listKinds ? z.array(schema) : schema;
-      return [`${kind}.json`, z.toJSONSchema(whole, { target: 'draft-2020-12', io: 'input', override: describeField })] as const;
+      return [
+        `${kind}.json`,
+        z.toJSONSchema(whole, { target: 'draft-2020-12', io: 'input', override: describeField }),
+      ] as const;
     }),
   );
 }
 
-function describeField({ zodSchema, jsonSchema }: { zodSchema: unknown; jsonSchema: Record<string, unknown> }): void {
+function describeField({
+  zodSchema,
+  jsonSchema,
+}: {
+  zodSchema: unknown;
+  jsonSchema: Record<string, unknown>;
+}): void {
   const facts = factsOf(zodSchema as z.ZodType);
   for (const key of ['ref', 'private', 'editor', 'item']) delete jsonSchema[key];
   if (facts.item) {
     const items = z.toJSONSchema(facts.item, { io: 'input', override: describeField });
     delete items.$schema;
     for (const key of Object.keys(jsonSchema)) if (key !== 'description') delete jsonSchema[key];
-    Object.assign(jsonSchema, { anyOf: [{ type: 'array', items }, { type: ['string', 'number'] }] });
+    Object.assign(jsonSchema, {
+      anyOf: [{ type: 'array', items }, { type: ['string', 'number'] }],
+    });
   } else if (facts.editor) {
     delete jsonSchema.type;
     Object.assign(jsonSchema, facts.editor);

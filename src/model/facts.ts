@@ -9,7 +9,8 @@ interface Facts extends FieldFacts {
 /** What a field's schema says of it besides its type, looked for under `optional` and `default`. */
 export function factsOf(schema: z.ZodType): Facts {
   const own = (schema.meta() ?? {}) as Facts;
-  if (schema instanceof z.ZodOptional || schema instanceof z.ZodDefault) return { ...factsOf(schema.unwrap() as z.ZodType), ...own };
+  if (schema instanceof z.ZodOptional || schema instanceof z.ZodDefault)
+    return { ...factsOf(schema.unwrap() as z.ZodType), ...own };
   return own;
 }
 

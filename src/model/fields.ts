@@ -23,7 +23,8 @@ interface Refusal {
   readonly fix?: string | undefined;
 }
 
-const isRefusal = (result: unknown): result is Refusal => typeof result === 'object' && result !== null && 'wrong' in result;
+const isRefusal = (result: unknown): result is Refusal =>
+  typeof result === 'object' && result !== null && 'wrong' in result;
 
 /** A field read from text by a function that gives a value or says what is wrong. Every scalar of a ledger is text first. */
 function readBy<T>(name: string, read: (text: string) => T | Refusal, facts: FieldFacts) {
@@ -32,7 +33,12 @@ function readBy<T>(name: string, read: (text: string) => T | Refusal, facts: Fie
     .transform((text, context): T => {
       const result = read(text.trim());
       if (!isRefusal(result)) return result;
-      context.issues.push({ code: 'custom', message: result.wrong, input: text, params: { name, fix: result.fix } });
+      context.issues.push({
+        code: 'custom',
+        message: result.wrong,
+        input: text,
+        params: { name, fix: result.fix },
+      });
       return z.NEVER;
     })
     .meta({ ...facts });
@@ -42,7 +48,11 @@ const numberOrText = { type: ['string', 'number'] };
 
 /** One or more words of lower-case letters and digits, joined by hyphens. */
 export const id = () =>
-  readBy<string>('id', (text) => (ID.test(text) ? text : { wrong: 'is not an id', fix: idFix(text) }), { editor: { type: 'string', pattern: ID.source }, description: 'lower-case words joined by -' });
+  readBy<string>(
+    'id',
+    (text) => (ID.test(text) ? text : { wrong: 'is not an id', fix: idFix(text) }),
+    { editor: { type: 'string', pattern: ID.source }, description: 'lower-case words joined by -' },
+  );
 
 const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 
@@ -57,30 +67,55 @@ function idFix(text: string): string | undefined {
 }
 
 /** The id of a record of another kind; that it exists is checked once everything is read. */
-export const ref = (kind: string) => id().meta({ ref: kind, editor: { type: 'string' }, description: `id of one of the ${kind}` });
+export const ref = (kind: string) =>
+  id().meta({ ref: kind, editor: { type: 'string' }, description: `id of one of the ${kind}` });
 
 /** Text for readers. A start that a spreadsheet would run as a formula is refused, so that the published tables are safe to open. */
 export const text = (facts: FieldFacts = {}) =>
-  readBy<string>('text', (value) => {
-    if (value === '') return { wrong: 'is empty' };
-    if (/^[=+\-@\t\r]/.test(value)) return { wrong: `starts with "${value[0]}", which a spreadsheet would run as a formula`, fix: 'start with a word' };
-    // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
-    return /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/.test(value) ? { wrong: 'contains a control character', fix: 'type the text anew' } : value;
-  }, { editor: numberOrText, ...facts });
+  readBy<string>(
+    'text',
+    (value) => {
+      if (value === '') return { wrong: 'is empty' };
+      if (/^[=+\-@\t\r]/.test(value))
+        return {
+          wrong: `starts with "${value[0]}", which a spreadsheet would run as a formula`,
+          fix: 'start with a word',
+        };
+      // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
+      return /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/.test(value)
+        ? { wrong: 'contains a control character', fix: 'type the text anew' }
+        : value;
+    },
+    { editor: numberOrText, ...facts },
+  );
 
 /** Text that never leaves the builder's machine. */
 export const privateText = () => text({ private: true, description: 'private: never published' });
 
 /** A calendar day. */
 export const day = () =>
-  readBy<Day>('date', (value) => {
-    const guess = guessDay(value);
-    return parseDay(value) ?? { wrong: 'is not a date', fix: guess ? `write "${guess}"` : 'write year-month-day, like 2025-03-08' };
-  }, { editor: { type: 'string', format: 'date' } });
+  readBy<Day>(
+    'date',
+    (value) => {
+      const guess = guessDay(value);
+      return (
+        parseDay(value) ?? {
+          wrong: 'is not a date',
+          fix: guess ? `write "${guess}"` : 'write year-month-day, like 2025-03-08',
+        }
+      );
+    },
+    { editor: { type: 'string', format: 'date' } },
+  );
 
 /** Hours of work, in whole minutes. */
 export const duration = () =>
-  readBy<Minutes>('hours', (value) => parseDuration(value) ?? { wrong: 'is not a length of work', fix: durationFix(value) }, { editor: numberOrText, description: 'hours and minutes, like 2:30' });
+  readBy<Minutes>(
+    'hours',
+    (value) =>
+      parseDuration(value) ?? { wrong: 'is not a length of work', fix: durationFix(value) },
+    { editor: numberOrText, description: 'hours and minutes, like 2:30' },
+  );
 
 function durationFix(value: string): string {
   const loose = /^(\d+)[.,h ]+ ?([0-5]\d) ?m?/.exec(value);
@@ -89,15 +124,27 @@ function durationFix(value: string): string {
 
 /** An amount of money with or without its currency. */
 export const amount = () =>
-  readBy<WrittenAmount>('amount', (value) => {
-    const written = readAmount(value);
-    if (!written) return { wrong: 'is not an amount', fix: amountFix(value) };
-    if (written.currency === undefined) return written;
-    const exponent = exponentOf(written.currency);
-    if (exponent === undefined) return { wrong: `has an unknown currency "${written.currency}"`, fix: suggest(written.currency, currencyCodes) };
-    if (decimalsOf(written.decimal) > exponent) return { wrong: `has more decimals than ${written.currency} has (${exponent})`, fix: 'write what was paid' };
-    return written;
-  }, { editor: numberOrText, description: 'like 12.50, or 12.50 EUR' });
+  readBy<WrittenAmount>(
+    'amount',
+    (value) => {
+      const written = readAmount(value);
+      if (!written) return { wrong: 'is not an amount', fix: amountFix(value) };
+      if (written.currency === undefined) return written;
+      const exponent = exponentOf(written.currency);
+      if (exponent === undefined)
+        return {
+          wrong: `has an unknown currency "${written.currency}"`,
+          fix: suggest(written.currency, currencyCodes),
+        };
+      if (decimalsOf(written.decimal) > exponent)
+        return {
+          wrong: `has more decimals than ${written.currency} has (${exponent})`,
+          fix: 'write what was paid',
+        };
+      return written;
+    },
+    { editor: numberOrText, description: 'like 12.50, or 12.50 EUR' },
+  );
 
 const SIGNS: Readonly<Record<string, string>> = { '£': 'GBP', '€': 'EUR', $: 'USD' };
 
@@ -105,41 +152,84 @@ function amountFix(value: string): string {
   const sign = Object.keys(SIGNS).find((symbol) => value.includes(symbol));
   const code = sign ? SIGNS[sign] : /[A-Za-z]{3}/.exec(value)?.[0].toUpperCase();
   const digits = value.replace(/[^\d.,]/g, '');
-  const plain = /,\d{1,2}$/.test(digits) ? digits.replaceAll('.', '').replace(',', '.') : digits.replaceAll(',', '');
+  const plain = /,\d{1,2}$/.test(digits)
+    ? digits.replaceAll('.', '').replace(',', '.')
+    : digits.replaceAll(',', '');
   const fixed = code ? `${plain} ${code}` : plain;
-  if (value.startsWith('-') || value.startsWith('−')) return `write "${fixed}" and set kind to sale, refund or deposit-back`;
+  if (value.startsWith('-') || value.startsWith('−'))
+    return `write "${fixed}" and set kind to sale, refund or deposit-back`;
   return readAmount(fixed) ? `write "${fixed}"` : 'write digits with a decimal point, like 12.50';
 }
 
 /** A currency code of ISO 4217. */
 export const currency = () =>
-  readBy<string>('currency', (value) => (exponentOf(value) === undefined ? { wrong: 'is not a currency code', fix: suggest(value.toUpperCase(), currencyCodes) } : value), { editor: { enum: [...currencyCodes] } });
+  readBy<string>(
+    'currency',
+    (value) =>
+      exponentOf(value) === undefined
+        ? { wrong: 'is not a currency code', fix: suggest(value.toUpperCase(), currencyCodes) }
+        : value,
+    { editor: { enum: [...currencyCodes] } },
+  );
 
 /** A number with its unit. */
-export const quantity = () => readBy<Quantity>('quantity', readQuantity, { editor: { type: 'string' }, description: 'a number and its unit, like 640 kg' });
+export const quantity = () =>
+  readBy<Quantity>('quantity', readQuantity, {
+    editor: { type: 'string' },
+    description: 'a number and its unit, like 640 kg',
+  });
 
 /** The symbol of a unit. */
 export const unit = () =>
-  readBy<string>('unit', (value) => {
-    if (isUnit(value)) return value;
-    const guess = guessUnit(value);
-    return { wrong: 'is not a unit known here', fix: guess ? `write "${guess}"` : undefined };
-  }, { editor: { type: 'string' } });
+  readBy<string>(
+    'unit',
+    (value) => {
+      if (isUnit(value)) return value;
+      const guess = guessUnit(value);
+      return { wrong: 'is not a unit known here', fix: guess ? `write "${guess}"` : undefined };
+    },
+    { editor: { type: 'string' } },
+  );
 
 /** A quantity kind: what sort of thing a unit measures. */
 export const quantityKind = () => oneOf(kindNames as readonly QuantityKind[]);
 
 /** One of a fixed list of words. */
 export const oneOf = <const W extends string>(words: readonly W[]) =>
-  readBy<W>('word', (value) => words.find((word) => word === value) ?? { wrong: 'is not one of the words known here', fix: suggest(value, words) ?? `one of: ${words.join(', ')}` }, { editor: { enum: [...words] } });
+  readBy<W>(
+    'word',
+    (value) =>
+      words.find((word) => word === value) ?? {
+        wrong: 'is not one of the words known here',
+        fix: suggest(value, words) ?? `one of: ${words.join(', ')}`,
+      },
+    { editor: { enum: [...words] } },
+  );
 
 /** A decimal number without a unit, kept as written as well. */
 export const decimal = () =>
-  readBy<string>('number', (value) => (/^\d+(\.\d+)?$/.test(value) ? value : { wrong: 'is not a decimal number', fix: value.includes(',') ? `write "${value.replace(',', '.')}"` : 'write digits, like 0.8612' }), { editor: numberOrText });
+  readBy<string>(
+    'number',
+    (value) =>
+      /^\d+(\.\d+)?$/.test(value)
+        ? value
+        : {
+            wrong: 'is not a decimal number',
+            fix: value.includes(',')
+              ? `write "${value.replace(',', '.')}"`
+              : 'write digits, like 0.8612',
+          },
+    { editor: numberOrText },
+  );
 
 /** A whole number from 1 up. */
 export const wholeNumber = () =>
-  readBy<number>('number', (value) => (/^[1-9]\d{0,5}$/.test(value) ? Number(value) : { wrong: 'is not a whole number from 1 up' }), { editor: { type: ['string', 'integer'] } });
+  readBy<number>(
+    'number',
+    (value) =>
+      /^[1-9]\d{0,5}$/.test(value) ? Number(value) : { wrong: 'is not a whole number from 1 up' },
+    { editor: { type: ['string', 'integer'] } },
+  );
 
 /** A reading as its instrument showed it: the number and the decimals it was read with. */
 export interface ReadValue {
@@ -149,27 +239,66 @@ export interface ReadValue {
 
 /** One value of a reading. */
 export const readValue = () =>
-  readBy<ReadValue>('value', (written) => {
-    const value = readNumber(written);
-    if (value !== undefined) return { value, decimals: decimalsOf(written) };
-    return { wrong: 'is not a number', fix: /^-?\d+,\d+$/.test(written) ? `write "${written.replace(',', '.')}"` : 'write the number alone; its unit stands in "unit"' };
-  }, { editor: numberOrText });
+  readBy<ReadValue>(
+    'value',
+    (written) => {
+      const value = readNumber(written);
+      if (value !== undefined) return { value, decimals: decimalsOf(written) };
+      return {
+        wrong: 'is not a number',
+        fix: /^-?\d+,\d+$/.test(written)
+          ? `write "${written.replace(',', '.')}"`
+          : 'write the number alone; its unit stands in "unit"',
+      };
+    },
+    { editor: numberOrText },
+  );
 
 /** `true` or `false`. */
 export const flag = () =>
-  readBy<boolean>('flag', (value) => (value === 'true' || value === 'false' ? value === 'true' : { wrong: 'is neither true nor false' }), { editor: { type: ['string', 'boolean'] } });
+  readBy<boolean>(
+    'flag',
+    (value) =>
+      value === 'true' || value === 'false'
+        ? value === 'true'
+        : { wrong: 'is neither true nor false' },
+    { editor: { type: ['string', 'boolean'] } },
+  );
 
 /** A place in a video, `4:32`, as seconds. */
 export const moment = () =>
-  readBy<number>('moment', (value) => parseMoment(value) ?? { wrong: 'is not a time in a video', fix: 'write minutes and seconds, like 4:32' }, { editor: { type: 'string' } });
+  readBy<number>(
+    'moment',
+    (value) =>
+      parseMoment(value) ?? {
+        wrong: 'is not a time in a video',
+        fix: 'write minutes and seconds, like 4:32',
+      },
+    { editor: { type: 'string' } },
+  );
 
 /** An https address. */
 export const address = () =>
-  readBy<string>('address', (value) => (/^https:\/\/[^\s/]+(\/\S*)?$/.test(value) ? value : { wrong: 'is not an https address', fix: /^http:/.test(value) ? `write "${value.replace(/^http:/, 'https:')}"` : 'write it whole, like https://example.org/' }), { editor: { type: 'string', format: 'uri' } });
+  readBy<string>(
+    'address',
+    (value) =>
+      /^https:\/\/[^\s/]+(\/\S*)?$/.test(value)
+        ? value
+        : {
+            wrong: 'is not an https address',
+            fix: /^http:/.test(value)
+              ? `write "${value.replace(/^http:/, 'https:')}"`
+              : 'write it whole, like https://example.org/',
+          },
+    { editor: { type: 'string', format: 'uri' } },
+  );
 
 /** A list; in a CSV cell its items are separated by spaces. */
 export const listOf = <S extends z.ZodType<unknown, string>>(item: S) =>
   z
-    .union([z.string().transform((cell) => cell.split(/\s+/).filter((part) => part !== '')), z.array(z.string())])
+    .union([
+      z.string().transform((cell) => cell.split(/\s+/).filter((part) => part !== '')),
+      z.array(z.string()),
+    ])
     .pipe(z.array(item))
     .meta({ item });

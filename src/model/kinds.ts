@@ -3,7 +3,14 @@ import type { CamelKeys } from './camel.ts';
 import { instrumentSchema, phaseSchema, sourceSchema, specSchema } from './definitions.ts';
 import { entrySchema } from './entry.ts';
 import { projectSchema } from './project.ts';
-import { costSchema, hoursSchema, partSchema, rateSchema, readingSchema, searchSchema } from './rows.ts';
+import {
+  costSchema,
+  hoursSchema,
+  partSchema,
+  rateSchema,
+  readingSchema,
+  searchSchema,
+} from './rows.ts';
 import { siteSchema } from './site.ts';
 
 /** Kinds that are lists of records, by the stem of their files: `costs.csv`, `costs-2025.yaml`. */
@@ -23,12 +30,23 @@ export const listKinds = {
 export type ListKind = keyof typeof listKinds;
 
 /** Kinds whose records are rows of the ledger; their ids are unique together, since an entry names rows of any kind. */
-export const rowKinds = ['hours', 'costs', 'parts', 'readings', 'rates', 'searches'] as const satisfies readonly ListKind[];
+export const rowKinds = [
+  'hours',
+  'costs',
+  'parts',
+  'readings',
+  'rates',
+  'searches',
+] as const satisfies readonly ListKind[];
 
 export type RowKind = (typeof rowKinds)[number];
 
 /** Kinds of which there is one record. */
-export const singleKinds = { site: siteSchema, project: projectSchema, entry: entrySchema } as const;
+export const singleKinds = {
+  site: siteSchema,
+  project: projectSchema,
+  entry: entrySchema,
+} as const;
 
 export const allKinds = { ...singleKinds, ...listKinds } as const;
 

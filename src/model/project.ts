@@ -1,5 +1,15 @@
 import { z } from 'zod';
-import { amount, currency, day, id, listOf, oneOf, privateText, text, wholeNumber } from './fields.ts';
+import {
+  amount,
+  currency,
+  day,
+  id,
+  listOf,
+  oneOf,
+  privateText,
+  text,
+  wholeNumber,
+} from './fields.ts';
 
 /** The machine that is being rebuilt. */
 const machineSchema = z.strictObject({
@@ -12,11 +22,15 @@ const machineSchema = z.strictObject({
 
 const personSchema = z.strictObject({
   id: id(),
-  name: text({ description: 'public name; without one the person is shown as "helper"' }).optional(),
+  name: text({
+    description: 'public name; without one the person is shown as "helper"',
+  }).optional(),
 });
 
 const rulesSchema = z.strictObject({
-  tools: oneOf(['in', 'out']).default('in').meta({ description: 'whether shop tools count in the totals' }),
+  tools: oneOf(['in', 'out'])
+    .default('in')
+    .meta({ description: 'whether shop tools count in the totals' }),
   labourRate: amount().optional(),
 });
 

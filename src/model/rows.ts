@@ -1,5 +1,21 @@
 import { z } from 'zod';
-import { amount, currency, day, decimal, duration, id, listOf, oneOf, privateText, quantity, readValue, ref, text, unit, wholeNumber } from './fields.ts';
+import {
+  amount,
+  currency,
+  day,
+  decimal,
+  duration,
+  id,
+  listOf,
+  oneOf,
+  privateText,
+  quantity,
+  readValue,
+  ref,
+  text,
+  unit,
+  wholeNumber,
+} from './fields.ts';
 
 /** Time worked: `ledger/hours`. */
 export const hoursSchema = z.strictObject({
@@ -14,7 +30,17 @@ export const hoursSchema = z.strictObject({
 });
 
 /** What each category of a cost row is for. */
-export const costCategories = ['vehicle', 'part', 'material', 'consumable', 'tool', 'service', 'transport', 'fee', 'other'] as const;
+export const costCategories = [
+  'vehicle',
+  'part',
+  'material',
+  'consumable',
+  'tool',
+  'service',
+  'transport',
+  'fee',
+  'other',
+] as const;
 
 /** Money paid or taken in: `ledger/costs`. Amounts are positive; the kind of row gives the sign. */
 export const costSchema = z.strictObject({
@@ -36,7 +62,10 @@ export const costSchema = z.strictObject({
 export const partSchema = z.strictObject({
   id: id(),
   name: text(),
-  system: id().meta({ editor: { type: 'string' }, description: 'group on the pages: body, brakes …' }),
+  system: id().meta({
+    editor: { type: 'string' },
+    description: 'group on the pages: body, brakes …',
+  }),
   source: ref('sources'),
   phase: ref('phases').optional(),
   quantity: wholeNumber().default(1),

@@ -8,6 +8,10 @@ export const siteSchema = z.strictObject({
   language: text({ editor: { type: 'string', examples: ['en-GB'] } }),
   builder: text({ description: 'public name of the builder' }),
   tagline: text().optional(),
-  contact: text({ description: 'how a reader may write: an address that may be public' }).optional(),
-  moments: text({ description: 'address of a video moment; {address} and {seconds} are put in' }).default('{address}#t={seconds}'),
+  contact: text({
+    description: 'how a reader may write: an address that may be public',
+  }).optional(),
+  moments: text({
+    description: 'address of a video moment; {address} and {seconds} are put in',
+  }).default('{address}#t={seconds}'),
 });

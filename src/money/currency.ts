@@ -16,7 +16,9 @@ const CODES_BY_EXPONENT: Readonly<Record<number, string>> = {
 };
 
 const EXPONENTS: ReadonlyMap<string, number> = new Map(
-  Object.entries(CODES_BY_EXPONENT).flatMap(([exponent, codes]) => codes.split(/\s+/).map((code) => [code, Number(exponent)] as const)),
+  Object.entries(CODES_BY_EXPONENT).flatMap(([exponent, codes]) =>
+    codes.split(/\s+/).map((code) => [code, Number(exponent)] as const),
+  ),
 );
 
 /** How many decimals the currency has, or undefined for a code that is not in the list. */

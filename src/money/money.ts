@@ -40,7 +40,8 @@ export function toMinor(decimal: string, currency: string): Money | undefined {
 export function sum(amounts: Iterable<Money>, currency: string): Money {
   let minor = 0;
   for (const amount of amounts) {
-    if (amount.currency !== currency) throw new Error(`cannot add ${amount.currency} to ${currency}`);
+    if (amount.currency !== currency)
+      throw new Error(`cannot add ${amount.currency} to ${currency}`);
     minor += amount.minor;
   }
   return { minor, currency };

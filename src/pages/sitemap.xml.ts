@@ -3,5 +3,7 @@ import { siteNow } from '../site/now.ts';
 
 export async function GET(): Promise<Response> {
   const { book, to } = await siteNow();
-  return new Response(sitemap(sitePages(book, to), to), { headers: { 'Content-Type': 'application/xml; charset=utf-8' } });
+  return new Response(sitemap(sitePages(book, to), to), {
+    headers: { 'Content-Type': 'application/xml; charset=utf-8' },
+  });
 }

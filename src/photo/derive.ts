@@ -19,7 +19,11 @@ const MOST_PIXELS = 100_000_000;
  * Sizes that are there already, by the hash of the original, are kept; files that no photo needs any more are removed.
  * Pixels are copied and nothing else: no EXIF, no GPS, no colour profile; the original itself is only read.
  */
-export async function derivePhotos(book: Book, contentDir: string, workDir: string): Promise<Problem[]> {
+export async function derivePhotos(
+  book: Book,
+  contentDir: string,
+  workDir: string,
+): Promise<Problem[]> {
   const folder = join(workDir, 'public', 'photos');
   await mkdir(folder, { recursive: true });
   const ready = new Set(await readdir(folder));
@@ -30,11 +34,22 @@ export async function derivePhotos(book: Book, contentDir: string, workDir: stri
     try {
       manifest[key] = await derive(join(contentDir, file), folder, ready);
     } catch (error) {
-      problems.push(problemAt({ file, line: 1, column: 1 }, 'photo/unreadable', `the photo can't be read: ${(error as Error).message.split('\n')[0]}`, 'export it anew as JPEG'));
+      problems.push(
+        problemAt(
+          { file, line: 1, column: 1 },
+          'photo/unreadable',
+          `the photo can't be read: ${(error as Error).message.split('\n')[0]}`,
+          'export it anew as JPEG',
+        ),
+      );
     }
   }
-  const needed = new Set(Object.values(manifest).flatMap(({ sizes }) => sizes.map(({ file }) => file)));
-  await Promise.all([...ready].filter((file) => !needed.has(file)).map((file) => rm(join(folder, file))));
+  const needed = new Set(
+    Object.values(manifest).flatMap(({ sizes }) => sizes.map(({ file }) => file)),
+  );
+  await Promise.all(
+    [...ready].filter((file) => !needed.has(file)).map((file) => rm(join(folder, file))),
+  );
   await writeWhole(join(workDir, 'photos.json'), JSON.stringify(manifest satisfies PhotoManifest));
   return problems;
 }
@@ -51,7 +66,11 @@ function usedPhotos(book: Book): { key: string; file: string }[] {
   return [...new Map(used.map((photo) => [photo.key, photo])).values()];
 }
 
-async function derive(original: string, folder: string, ready: ReadonlySet<string>): Promise<PublishedPhoto> {
+async function derive(
+  original: string,
+  folder: string,
+  ready: ReadonlySet<string>,
+): Promise<PublishedPhoto> {
   const bytes = await readFile(original);
   const hash = createHash('sha256').update(bytes).digest('hex').slice(0, 16);
   const input = () => sharp(bytes, { limitInputPixels: MOST_PIXELS, failOn: 'error' });
@@ -63,7 +82,12 @@ async function derive(original: string, folder: string, ready: ReadonlySet<strin
         const file = `${hash}-${RECIPE}-${width}.webp`;
         const height = Math.max(1, Math.round((autoOrient.height * width) / autoOrient.width));
         if (!ready.has(file)) {
-          const picture = await input().autoOrient().resize(width, height, { fit: 'fill' }).toColourspace('srgb').webp({ quality: 78, effort: 4 }).toBuffer();
+          const picture = await input()
+            .autoOrient()
+            .resize(width, height, { fit: 'fill' })
+            .toColourspace('srgb')
+            .webp({ quality: 78, effort: 4 })
+            .toBuffer();
           await writeWhole(join(folder, file), picture);
         }
         return { file, width, height };

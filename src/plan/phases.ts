@@ -22,7 +22,8 @@ export interface PhaseFigures {
 /** Works out a phase from the hours rows up to a day. */
 export function phaseFigures(phase: Phase, hours: readonly WorkedRow[], day: Day): PhaseFigures {
   const worked = hours.filter((row) => row.phase === phase.id && row.date <= day);
-  const finished = phase.finished !== undefined && phase.finished <= day ? phase.finished : undefined;
+  const finished =
+    phase.finished !== undefined && phase.finished <= day ? phase.finished : undefined;
   const figure = sumHours(worked);
   return {
     phase,

@@ -13,7 +13,13 @@ import type { Addresses } from './address.ts';
  */
 export function atomFeed(book: Book, site: Site, to: Addresses): string {
   const items = book.projects
-    .flatMap((project) => project.entries.map((entry) => ({ project, entry, updated: noonIn(project.info.timeZone, entry.date) })))
+    .flatMap((project) =>
+      project.entries.map((entry) => ({
+        project,
+        entry,
+        updated: noonIn(project.info.timeZone, entry.date),
+      })),
+    )
     .sort((a, b) => Date.parse(b.updated) - Date.parse(a.updated));
   const updated = items[0]?.updated ?? '1970-01-01T12:00:00+00:00';
   const home = to.absolute(to.home());
@@ -49,7 +55,9 @@ function atomEntry({ project, entry, updated }: Item, site: Site, to: Addresses)
     `    <title>${escapeXml(entry.title)}</title>`,
     `    <published>${updated}</published>`,
     `    <updated>${updated}</updated>`,
-    ...(builder === site.builder ? [] : [`    <author><name>${escapeXml(builder)}</name></author>`]),
+    ...(builder === site.builder
+      ? []
+      : [`    <author><name>${escapeXml(builder)}</name></author>`]),
     `    <category term="${project.id}" label="${escapeXml(project.info.name)}"/>`,
     `    <link rel="alternate" type="text/html" href="${address}"/>`,
     `    <summary>${escapeXml(entry.summary)}</summary>`,
@@ -64,9 +72,16 @@ function content({ project, entry }: Item, site: Site, address: string): string 
   const added = addedSince(view, entry);
   const rows = [
     ['Hours', showDuration(added.hours.value), showDuration(view.hoursByPhase.total.value)],
-    ['Money', showMoney(added.costs.value, site.language), showMoney(view.costsByCategory.total.value, site.language)],
+    [
+      'Money',
+      showMoney(added.costs.value, site.language),
+      showMoney(view.costsByCategory.total.value, site.language),
+    ],
     ['Parts fitted', String(added.fitted.value), String(added.allFitted.value)],
     ['Readings', String(added.readings.value), String(added.allReadings.value)],
-  ].map((cells) => `<tr>${cells.map((cell, index) => (index === 0 ? `<th>${cell}</th>` : `<td>${escapeXml(cell)}</td>`)).join('')}</tr>`);
+  ].map(
+    (cells) =>
+      `<tr>${cells.map((cell, index) => (index === 0 ? `<th>${cell}</th>` : `<td>${escapeXml(cell)}</td>`)).join('')}</tr>`,
+  );
   return `<p>${escapeXml(entry.summary)}</p><table><thead><tr><th></th><th>This entry added</th><th>Running total</th></tr></thead><tbody>${rows.join('')}</tbody></table><p><a href="${address}">${escapeXml(entry.title)}</a></p>`;
 }

@@ -14,15 +14,34 @@ export function sitePages(book: Book, to: Addresses): SitePage[] {
   const newest = latestDay(book.projects.map(({ lastDay }) => lastDay));
   const shared = [to.home(), to.method()].map((path) => ({ path, changed: newest }));
   const own = book.projects.flatMap((project) => [
-    ...[to.project(project), to.log(project), to.specs(project), to.costs(project), to.hours(project), to.parts(project)].map((path) => ({ path, changed: project.lastDay })),
+    ...[
+      to.project(project),
+      to.log(project),
+      to.specs(project),
+      to.costs(project),
+      to.hours(project),
+      to.parts(project),
+    ].map((path) => ({ path, changed: project.lastDay })),
     ...project.entries.map((entry) => ({ path: to.entry(project, entry), changed: entry.date })),
-    ...project.now.specs.map(({ spec, latest }) => ({ path: to.spec(project, spec.id), changed: latest?.reading.date })),
+    ...project.now.specs.map(({ spec, latest }) => ({
+      path: to.spec(project, spec.id),
+      changed: latest?.reading.date,
+    })),
   ]);
   return [...shared, ...own];
 }
 
 /** The pages as a sitemap (sitemaps.org protocol 0.9); `lastmod` is the day of the content, not of the build. */
 export function sitemap(pages: readonly SitePage[], to: Addresses): string {
-  const urls = pages.map(({ path, changed }) => `  <url><loc>${escapeXml(to.absolute(path))}</loc>${changed ? `<lastmod>${changed}</lastmod>` : ''}</url>`);
-  return ['<?xml version="1.0" encoding="UTF-8"?>', '<urlset xmlns="http://www.sitemaps.org/schemas/sitemap/0.9">', ...urls, '</urlset>', ''].join('\n');
+  const urls = pages.map(
+    ({ path, changed }) =>
+      `  <url><loc>${escapeXml(to.absolute(path))}</loc>${changed ? `<lastmod>${changed}</lastmod>` : ''}</url>`,
+  );
+  return [
+    '<?xml version="1.0" encoding="UTF-8"?>',
+    '<urlset xmlns="http://www.sitemaps.org/schemas/sitemap/0.9">',
+    ...urls,
+    '</urlset>',
+    '',
+  ].join('\n');
 }

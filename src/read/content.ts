@@ -1,5 +1,13 @@
 import type { z } from 'zod';
-import { type EntryInfo, type ListKind, listKinds, type ProjectInfo, type RecordOf, type Site, singleKinds } from '../model/kinds.ts';
+import {
+  type EntryInfo,
+  type ListKind,
+  listKinds,
+  type ProjectInfo,
+  type RecordOf,
+  type Site,
+  singleKinds,
+} from '../model/kinds.ts';
 import { readCsv } from './csv.ts';
 import { listContent, type ProjectFiles, type RecordFile, readContentFile } from './files.ts';
 import { type EntryBody, readMdx } from './mdx.ts';
@@ -48,29 +56,51 @@ export async function readContent(contentDir: string): Promise<ReadContent> {
   const problems = [...listed.problems];
   const site = await readSite(contentDir, problems);
   const projects: ReadProject[] = [];
-  for (const files of listed.projects) projects.push(await readProject(contentDir, files, problems));
+  for (const files of listed.projects)
+    projects.push(await readProject(contentDir, files, problems));
   return { site, projects, problems };
 }
 
-async function readText(contentDir: string, file: string, problems: Problem[]): Promise<string | undefined> {
+async function readText(
+  contentDir: string,
+  file: string,
+  problems: Problem[],
+): Promise<string | undefined> {
   const text = decodeText(await readContentFile(contentDir, file), file);
   if (typeof text === 'string') return text;
   problems.push(text);
   return undefined;
 }
 
-async function readSite(contentDir: string, problems: Problem[]): Promise<Understood<Site> | undefined> {
+async function readSite(
+  contentDir: string,
+  problems: Problem[],
+): Promise<Understood<Site> | undefined> {
   try {
     const text = await readText(contentDir, 'site.yaml', problems);
-    return text === undefined ? undefined : one(readYamlRecord(text, 'site.yaml'), singleKinds.site, 'site', problems);
+    return text === undefined
+      ? undefined
+      : one(readYamlRecord(text, 'site.yaml'), singleKinds.site, 'site', problems);
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code !== 'ENOENT') throw error;
-    problems.push(problemAt({ file: 'site.yaml', line: 1, column: 1 }, 'file/missing', 'there is no site.yaml', 'write one with title, address, language and builder'));
+    problems.push(
+      problemAt(
+        { file: 'site.yaml', line: 1, column: 1 },
+        'file/missing',
+        'there is no site.yaml',
+        'write one with title, address, language and builder',
+      ),
+    );
     return undefined;
   }
 }
 
-function one<Schema extends z.ZodObject>(read: ReadRecords, schema: Schema, kind: string, problems: Problem[]) {
+function one<Schema extends z.ZodObject>(
+  read: ReadRecords,
+  schema: Schema,
+  kind: string,
+  problems: Problem[],
+) {
   problems.push(...read.problems);
   const raw = read.records[0];
   if (raw === undefined) return undefined;
@@ -80,9 +110,15 @@ function one<Schema extends z.ZodObject>(read: ReadRecords, schema: Schema, kind
   return undefined;
 }
 
-async function readProject(contentDir: string, files: ProjectFiles, problems: Problem[]): Promise<ReadProject> {
+async function readProject(
+  contentDir: string,
+  files: ProjectFiles,
+  problems: Problem[],
+): Promise<ReadProject> {
   let info: Understood<ProjectInfo> | undefined;
-  const lists = Object.fromEntries(Object.keys(listKinds).map((kind) => [kind, [] as unknown[]])) as Record<ListKind, unknown[]>;
+  const lists = Object.fromEntries(
+    Object.keys(listKinds).map((kind) => [kind, [] as unknown[]]),
+  ) as Record<ListKind, unknown[]>;
   const lostIds = new Map<string, string[]>(Object.keys(listKinds).map((kind) => [kind, []]));
   const lostKinds = new Set<string>();
   for (const { kind, file } of files.records) {
@@ -95,7 +131,14 @@ async function readProject(contentDir: string, files: ProjectFiles, problems: Pr
   }
   if (info === undefined) for (const kind of ['project', 'work', 'people']) lostKinds.add(kind);
   if (!files.records.some(({ kind }) => kind === 'project')) {
-    problems.push(problemAt({ file: `${files.id}/project.yaml`, line: 1, column: 1 }, 'file/missing', `the project "${files.id}" has no project.yaml`, 'write one with name, summary, machine, timeZone, work and people'));
+    problems.push(
+      problemAt(
+        { file: `${files.id}/project.yaml`, line: 1, column: 1 },
+        'file/missing',
+        `the project "${files.id}" has no project.yaml`,
+        'write one with name, summary, machine, timeZone, work and people',
+      ),
+    );
   }
 
   const entries: ReadEntry[] = [];
@@ -105,7 +148,14 @@ async function readProject(contentDir: string, files: ProjectFiles, problems: Pr
     else lostKinds.add('entries');
   }
   const lost = { ids: lostIds, kinds: lostKinds };
-  return { id: files.id, info, lists: lists as unknown as Lists, entries, photos: files.photos, lost };
+  return {
+    id: files.id,
+    info,
+    lists: lists as unknown as Lists,
+    entries,
+    photos: files.photos,
+    lost,
+  };
 }
 
 function readRecords(text: string, { kind, file }: RecordFile): ReadRecords {
@@ -113,29 +163,53 @@ function readRecords(text: string, { kind, file }: RecordFile): ReadRecords {
   return kind === 'project' ? readYamlRecord(text, file) : readYamlList(text, file);
 }
 
-function many(read: ReadRecords, kind: ListKind, problems: Problem[], lostIds: string[]): unknown[] {
+function many(
+  read: ReadRecords,
+  kind: ListKind,
+  problems: Problem[],
+  lostIds: string[],
+): unknown[] {
   problems.push(...read.problems);
   const schema: z.ZodObject = listKinds[kind];
   return read.records.flatMap((raw) => {
     const result = understand(raw, schema, `${kind} record`);
     if (!Array.isArray(result)) return [result];
     problems.push(...result);
-    const id = typeof raw.value === 'object' && !Array.isArray(raw.value) ? (raw.value as { id?: unknown }).id : undefined;
+    const id =
+      typeof raw.value === 'object' && !Array.isArray(raw.value)
+        ? (raw.value as { id?: unknown }).id
+        : undefined;
     if (typeof id === 'string') lostIds.push(id);
     return [];
   });
 }
 
-async function readEntry(contentDir: string, file: string, problems: Problem[]): Promise<ReadEntry | undefined> {
+async function readEntry(
+  contentDir: string,
+  file: string,
+  problems: Problem[],
+): Promise<ReadEntry | undefined> {
   const text = await readText(contentDir, file, problems);
   if (text === undefined) return undefined;
   const frontMatter = /^---\r?\n([\s\S]*?)\r?\n---[ \t]*(?:\r?\n|$)/.exec(text);
   if (!frontMatter) {
-    problems.push(problemAt({ file, line: 1, column: 1 }, 'entry/no-front-matter', 'the entry has no front matter', 'start the file with "---", title, date, phase, summary, "---"'));
+    problems.push(
+      problemAt(
+        { file, line: 1, column: 1 },
+        'entry/no-front-matter',
+        'the entry has no front matter',
+        'start the file with "---", title, date, phase, summary, "---"',
+      ),
+    );
     return undefined;
   }
 
-  const info = one(readYamlRecord(frontMatter[1] ?? '', file, { lines: 1 }), singleKinds.entry, 'front matter', problems);
+  const info = one(
+    readYamlRecord(frontMatter[1] ?? '', file, { lines: 1 }),
+    singleKinds.entry,
+    'front matter',
+    problems,
+  );
   const { body, problems: broken } = readMdx(text, file);
   problems.push(...broken);
   return info && { ...info, file, slug: file.replace(/^.*\//, '').replace(/\.mdx$/, ''), body };

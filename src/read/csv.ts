@@ -30,7 +30,18 @@ export function splitCsv(text: string, file: string): { rows: Cell[][]; problems
       offset++;
       for (;;) {
         const quote = text.indexOf('"', offset);
-        if (quote === -1) return { rows, problems: [problemAt({ file, ...start }, 'csv/open-quote', 'a quoted cell is never closed', 'end the cell with "')] };
+        if (quote === -1)
+          return {
+            rows,
+            problems: [
+              problemAt(
+                { file, ...start },
+                'csv/open-quote',
+                'a quoted cell is never closed',
+                'end the cell with "',
+              ),
+            ],
+          };
         const part = text.slice(offset, quote);
         value += part;
         for (let i = part.indexOf('\n'); i !== -1; i = part.indexOf('\n', i + 1)) {
@@ -44,7 +55,17 @@ export function splitCsv(text: string, file: string): { rows: Cell[][]; problems
       }
       if (offset < text.length && text[offset] !== separator && !isLineEnd(text, offset)) {
         const place = { file, line, column: offset - lineStart + 1 };
-        return { rows, problems: [problemAt(place, 'csv/stray-quote', `"${text[offset]}" stands after a closing quote`, 'double every quote inside a quoted cell')] };
+        return {
+          rows,
+          problems: [
+            problemAt(
+              place,
+              'csv/stray-quote',
+              `"${text[offset]}" stands after a closing quote`,
+              'double every quote inside a quoted cell',
+            ),
+          ],
+        };
       }
     } else {
       const end = endOfCell(text, offset, separator);
@@ -97,7 +118,14 @@ export function readCsv(text: string, file: string): ReadRecords {
     .flatMap((cells) => {
       if (cells.length === header.length) return [recordOf(header, cells, file)];
       const place = { file, line: cells[0]?.line ?? 1, column: 1 };
-      found.push(problemAt(place, 'csv/ragged', `${cells.length} cells where the header has ${header.length}`, 'put quotes around a cell that contains a separator'));
+      found.push(
+        problemAt(
+          place,
+          'csv/ragged',
+          `${cells.length} cells where the header has ${header.length}`,
+          'put quotes around a cell that contains a separator',
+        ),
+      );
       return [];
     });
   return { records, problems: found };
@@ -121,12 +149,22 @@ function recordOf(header: readonly Cell[], cells: readonly Cell[], file: string)
 function setPath(record: Record<string, RawValue>, path: readonly string[], text: string): void {
   const [key = '', ...rest] = path;
   if (rest.length === 0) {
-    Object.defineProperty(record, key, { value: text, enumerable: true, configurable: true, writable: true });
+    Object.defineProperty(record, key, {
+      value: text,
+      enumerable: true,
+      configurable: true,
+      writable: true,
+    });
     return;
   }
   const held = Object.hasOwn(record, key) ? record[key] : undefined;
   const inner = typeof held === 'object' ? (held as Record<string, RawValue>) : {};
-  Object.defineProperty(record, key, { value: inner, enumerable: true, configurable: true, writable: true });
+  Object.defineProperty(record, key, {
+    value: inner,
+    enumerable: true,
+    configurable: true,
+    writable: true,
+  });
   setPath(inner, rest, text);
 }
 
@@ -135,8 +173,24 @@ function headerProblems(header: readonly Cell[], file: string): Problem[] {
   const problems: Problem[] = [];
   for (const { text, line, column } of header) {
     const place = { file, line, column };
-    if (text.trim() === '') problems.push(problemAt(place, 'csv/no-header', 'a column has no name', 'name every column in the first line'));
-    else if (seen.has(text)) problems.push(problemAt(place, 'csv/duplicate-column', `the column "${text}" stands twice`, 'remove one of the two'));
+    if (text.trim() === '')
+      problems.push(
+        problemAt(
+          place,
+          'csv/no-header',
+          'a column has no name',
+          'name every column in the first line',
+        ),
+      );
+    else if (seen.has(text))
+      problems.push(
+        problemAt(
+          place,
+          'csv/duplicate-column',
+          `the column "${text}" stands twice`,
+          'remove one of the two',
+        ),
+      );
     seen.add(text);
   }
   return problems;

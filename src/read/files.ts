@@ -42,10 +42,22 @@ export async function listContent(contentDir: string): Promise<ContentFiles> {
   return { projects, problems };
 }
 
-async function listProject(contentDir: string, id: string): Promise<{ files?: ProjectFiles; problems: Problem[] }> {
+async function listProject(
+  contentDir: string,
+  id: string,
+): Promise<{ files?: ProjectFiles; problems: Problem[] }> {
   const place = { file: id, line: 1, column: 1 };
   if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(id)) {
-    return { problems: [problemAt(place, 'file/project-name', `the folder "${id}" can't be part of an address`, 'use lower-case letters, digits and hyphens')] };
+    return {
+      problems: [
+        problemAt(
+          place,
+          'file/project-name',
+          `the folder "${id}" can't be part of an address`,
+          'use lower-case letters, digits and hyphens',
+        ),
+      ],
+    };
   }
   const problems: Problem[] = [];
   const records: RecordFile[] = [];
@@ -53,7 +65,14 @@ async function listProject(contentDir: string, id: string): Promise<{ files?: Pr
   const folders = await listDirectory(join(contentDir, id));
   for (const item of folders) {
     if (item.isDirectory() && !PLAIN_FOLDERS.has(item.name) && !item.name.startsWith('.')) {
-      problems.push(problemAt({ ...place, file: `${id}/${item.name}` }, 'file/unknown-folder', `the folder "${item.name}" is not read`, suggest(item.name, [...PLAIN_FOLDERS])));
+      problems.push(
+        problemAt(
+          { ...place, file: `${id}/${item.name}` },
+          'file/unknown-folder',
+          `the folder "${item.name}" is not read`,
+          suggest(item.name, [...PLAIN_FOLDERS]),
+        ),
+      );
     }
   }
 
@@ -61,22 +80,42 @@ async function listProject(contentDir: string, id: string): Promise<{ files?: Pr
     for (const item of await listDirectory(join(contentDir, id, folder))) {
       const file = `${id}/${folder}${item.name}`;
       const match = /^([a-z]+)(?:-[\w-]+)?\.(yaml|csv)$/.exec(item.name);
-      if (!item.isFile() || item.name.startsWith('.') || item.name === 'marks.txt' || /\.md$/.test(item.name)) continue;
-      if (match?.[1] && KINDS.includes(match[1])) records.push({ kind: match[1] as RecordFile['kind'], file });
-      else problems.push(problemAt({ file, line: 1, column: 1 }, 'file/unknown', `"${item.name}" is no file of a project`, fileHint(item.name)));
+      if (
+        !item.isFile() ||
+        item.name.startsWith('.') ||
+        item.name === 'marks.txt' ||
+        /\.md$/.test(item.name)
+      )
+        continue;
+      if (match?.[1] && KINDS.includes(match[1]))
+        records.push({ kind: match[1] as RecordFile['kind'], file });
+      else
+        problems.push(
+          problemAt(
+            { file, line: 1, column: 1 },
+            'file/unknown',
+            `"${item.name}" is no file of a project`,
+            fileHint(item.name),
+          ),
+        );
     }
   }
   for (const item of await listDirectory(join(contentDir, id, 'entries'))) {
     if (item.isFile() && item.name.endsWith('.mdx')) entries.push(`${id}/entries/${item.name}`);
   }
-  const photos = (await listDirectory(join(contentDir, id, 'photos'))).filter((item) => item.isFile()).map((item) => item.name);
+  const photos = (await listDirectory(join(contentDir, id, 'photos')))
+    .filter((item) => item.isFile())
+    .map((item) => item.name);
   return { files: { id, records, entries, photos }, problems };
 }
 
 function fileHint(name: string): string {
   const stem = name.replace(/\..*$/, '').split('-')[0] ?? '';
   const ending = name.replace(/^[^.]*/, '');
-  if (KINDS.includes(stem)) return ending === '.yml' ? `name it "${name.replace(/yml$/, 'yaml')}"` : 'save it as .yaml or .csv';
+  if (KINDS.includes(stem))
+    return ending === '.yml'
+      ? `name it "${name.replace(/yml$/, 'yaml')}"`
+      : 'save it as .yaml or .csv';
   return suggest(stem, KINDS) ?? `the name starts with one of: ${KINDS.join(', ')}`;
 }
 

@@ -33,7 +33,11 @@ interface MdxNode {
   readonly name?: string | null;
   readonly url?: string;
   readonly value?: string;
-  readonly attributes?: readonly { readonly type: string; readonly name?: string; readonly value?: unknown }[];
+  readonly attributes?: readonly {
+    readonly type: string;
+    readonly name?: string;
+    readonly value?: unknown;
+  }[];
   readonly children?: readonly MdxNode[];
   readonly position?: { readonly start: { readonly line: number; readonly column: number } };
 }
@@ -51,13 +55,32 @@ export function readMdx(text: string, file: string): { body: EntryBody; problems
 
   function walk(node: MdxNode): void {
     const place = placeOf(node, file);
-    if (node.type === 'mdxjsEsm') problems.push(problemAt(place, 'mdx/import', 'an entry imports and exports nothing', 'remove the line; every component is there already'));
+    if (node.type === 'mdxjsEsm')
+      problems.push(
+        problemAt(
+          place,
+          'mdx/import',
+          'an entry imports and exports nothing',
+          'remove the line; every component is there already',
+        ),
+      );
     if (node.type === 'mdxFlowExpression' || node.type === 'mdxTextExpression') {
-      if (!/^\s*\/\*[\s\S]*\*\/\s*$/.test(node.value ?? '')) problems.push(problemAt(place, 'mdx/expression', `the expression {${node.value}} is not run here`, 'write the text itself, or \\{ for a brace'));
+      if (!/^\s*\/\*[\s\S]*\*\/\s*$/.test(node.value ?? ''))
+        problems.push(
+          problemAt(
+            place,
+            'mdx/expression',
+            `the expression {${node.value}} is not run here`,
+            'write the text itself, or \\{ for a brace',
+          ),
+        );
     }
-    if (node.type.startsWith('mdxJsx') && node.name) components.push(componentOf(node, place, lines));
-    if ((node.type === 'link' || node.type === 'definition') && node.url !== undefined) links.push({ ...place, url: node.url });
-    if (node.type === 'text') words += node.value?.split(/\s+/).filter((word) => /\w/.test(word)).length ?? 0;
+    if (node.type.startsWith('mdxJsx') && node.name)
+      components.push(componentOf(node, place, lines));
+    if ((node.type === 'link' || node.type === 'definition') && node.url !== undefined)
+      links.push({ ...place, url: node.url });
+    if (node.type === 'text')
+      words += node.value?.split(/\s+/).filter((word) => /\w/.test(word)).length ?? 0;
     for (const child of node.children ?? []) walk(child);
   }
 
@@ -76,7 +99,10 @@ function placeOf(node: MdxNode, file: string): Place {
 function componentOf(node: MdxNode, place: Place, lines: readonly string[]): UsedComponent {
   const props = (node.attributes ?? []).map((attribute): WrittenProp => {
     const name = attribute.name ?? '…';
-    const source = typeof attribute.value === 'object' && attribute.value !== null ? `{${(attribute.value as { value: string }).value}}` : JSON.stringify(attribute.value ?? true);
+    const source =
+      typeof attribute.value === 'object' && attribute.value !== null
+        ? `{${(attribute.value as { value: string }).value}}`
+        : JSON.stringify(attribute.value ?? true);
     const literal = attribute.type === 'mdxJsxAttribute' ? literalOf(attribute.value) : undefined;
     return { ...findProp(place, name, lines), name, source, literal };
   });
@@ -116,14 +142,22 @@ function readLiteral(source: string): PropValue | undefined {
 }
 
 function brokenMdx(error: Error, file: string): Problem {
-  const match = /^(\d+):(\d+): ([\s\S]*?)(?: \((?:mdx|micromark)[^)]*\))?$/.exec(error.message.trim());
+  const match = /^(\d+):(\d+): ([\s\S]*?)(?: \((?:mdx|micromark)[^)]*\))?$/.exec(
+    error.message.trim(),
+  );
   const place = { file, line: Number(match?.[1] ?? 1), column: Number(match?.[2] ?? 1) };
   const said = (match?.[3] ?? error.message).split('\n')[0] ?? '';
-  return problemAt(place, 'mdx/broken', `broken MDX: ${said.charAt(0).toLowerCase()}${said.slice(1)}`, mdxHint(said));
+  return problemAt(
+    place,
+    'mdx/broken',
+    `broken MDX: ${said.charAt(0).toLowerCase()}${said.slice(1)}`,
+    mdxHint(said),
+  );
 }
 
 function mdxHint(said: string): string {
   if (/closing tag/i.test(said)) return 'close the component: <Name … />';
-  if (/expression|brace|acorn/i.test(said)) return 'write \\{ for a brace in text, and close every {…}';
+  if (/expression|brace|acorn/i.test(said))
+    return 'write \\{ for a brace in text, and close every {…}';
   return 'write &lt; for a "less than" in text, and close every <Name … />';
 }

@@ -25,7 +25,11 @@ export function problemAt(place: Place, code: string, message: string, fix?: str
 /** By file, then line, then column, then code: the order a builder works through them. */
 export function sortProblems(problems: Iterable<Problem>): Problem[] {
   return [...problems].sort(
-    (a, b) => compareText(a.file, b.file) || a.line - b.line || a.column - b.column || compareText(a.code, b.code),
+    (a, b) =>
+      compareText(a.file, b.file) ||
+      a.line - b.line ||
+      a.column - b.column ||
+      compareText(a.code, b.code),
   );
 }
 

@@ -14,7 +14,12 @@ export function decodeText(bytes: Uint8Array, file: string): string | Problem {
     const { line, column, byte } = firstBadByte(bytes);
     const shown = `0x${byte.toString(16).toUpperCase().padStart(2, '0')}`;
     const place = { file, line, column };
-    return problemAt(place, 'file/not-utf8', `the file is not UTF-8: byte ${shown} fits no character`, 'save the file as "UTF-8" (in a spreadsheet: "CSV UTF-8")');
+    return problemAt(
+      place,
+      'file/not-utf8',
+      `the file is not UTF-8: byte ${shown} fits no character`,
+      'save the file as "UTF-8" (in a spreadsheet: "CSV UTF-8")',
+    );
   }
 }
 

@@ -11,13 +11,22 @@ export interface Understood<T> {
 }
 
 /** Gives a raw record its type, or says everything that is wrong with it. */
-export function understand<Schema extends z.ZodObject>(raw: RawRecord, schema: Schema, kind: string): Understood<CamelKeys<z.output<Schema>>> | Problem[] {
+export function understand<Schema extends z.ZodObject>(
+  raw: RawRecord,
+  schema: Schema,
+  kind: string,
+): Understood<CamelKeys<z.output<Schema>>> | Problem[] {
   const result = schema.safeParse(raw.value);
   if (result.success) return { value: camelKeys(result.data), raw };
   return result.error.issues.flatMap((issue) => explain(issue, raw, schema, kind));
 }
 
-function explain(issue: z.core.$ZodIssue, raw: RawRecord, schema: z.ZodObject, kind: string): Problem[] {
+function explain(
+  issue: z.core.$ZodIssue,
+  raw: RawRecord,
+  schema: z.ZodObject,
+  kind: string,
+): Problem[] {
   const path = issue.path as Path;
   const name = path.length > 0 ? path.join('.') : kind;
   const place = raw.placeOf(path);
@@ -25,22 +34,57 @@ function explain(issue: z.core.$ZodIssue, raw: RawRecord, schema: z.ZodObject, k
 
   if (issue.code === 'unrecognized_keys') {
     const known = keysAt(schema, path);
-    return issue.keys.map((key) => problemAt(raw.keyPlaceOf([...path, key]), 'field/unknown', `unknown field "${key}"`, suggest(key, known) ?? `known fields: ${known.join(', ')}`));
+    return issue.keys.map((key) =>
+      problemAt(
+        raw.keyPlaceOf([...path, key]),
+        'field/unknown',
+        `unknown field "${key}"`,
+        suggest(key, known) ?? `known fields: ${known.join(', ')}`,
+      ),
+    );
   }
   if (found === undefined) {
-    return [problemAt(place, 'field/missing', `"${name}" is missing`, `add ${path.at(-1) ?? name}: …`)];
+    return [
+      problemAt(place, 'field/missing', `"${name}" is missing`, `add ${path.at(-1) ?? name}: …`),
+    ];
   }
   if (issue.code === 'custom') {
-    return [problemAt(place, `value/${issue.params?.name ?? 'wrong'}`, `${name}: "${shown(found)}" ${issue.message}`, issue.params?.fix)];
+    return [
+      problemAt(
+        place,
+        `value/${issue.params?.name ?? 'wrong'}`,
+        `${name}: "${shown(found)}" ${issue.message}`,
+        issue.params?.fix,
+      ),
+    ];
   }
   return [wrongShape(place, name, found, issue)];
 }
 
 function wrongShape(place: Place, name: string, found: RawValue, issue: z.core.$ZodIssue): Problem {
-  const got = typeof found === 'string' ? `the text "${shown(found)}"` : Array.isArray(found) ? 'a list' : 'a group of fields';
-  const wanted: Record<string, string> = { string: 'one text', array: 'a list', object: 'a group of fields' };
-  const expected = issue.code === 'invalid_type' ? (wanted[issue.expected] ?? issue.expected) : issue.code === 'too_small' ? 'at least one item' : 'one text or a list of texts';
-  return problemAt(place, 'value/type', `${name}: ${got} stands where ${expected} is wanted`, undefined);
+  const got =
+    typeof found === 'string'
+      ? `the text "${shown(found)}"`
+      : Array.isArray(found)
+        ? 'a list'
+        : 'a group of fields';
+  const wanted: Record<string, string> = {
+    string: 'one text',
+    array: 'a list',
+    object: 'a group of fields',
+  };
+  const expected =
+    issue.code === 'invalid_type'
+      ? (wanted[issue.expected] ?? issue.expected)
+      : issue.code === 'too_small'
+        ? 'at least one item'
+        : 'one text or a list of texts';
+  return problemAt(
+    place,
+    'value/type',
+    `${name}: ${got} stands where ${expected} is wanted`,
+    undefined,
+  );
 }
 
 function shown(value: RawValue): string {
@@ -59,11 +103,16 @@ function valueAt(value: RawValue, path: Path): RawValue | undefined {
 }
 
 function keysAt(schema: z.ZodObject, path: Path): string[] {
-  let current = schema as unknown as { shape?: Record<string, unknown>; element?: unknown; unwrap?: () => unknown };
+  let current = schema as unknown as {
+    shape?: Record<string, unknown>;
+    element?: unknown;
+    unwrap?: () => unknown;
+  };
   for (const step of path) {
     const next = typeof step === 'number' ? current.element : current.shape?.[step];
     current = (next ?? {}) as typeof current;
-    while (typeof current.unwrap === 'function' && current.element === undefined) current = current.unwrap() as typeof current;
+    while (typeof current.unwrap === 'function' && current.element === undefined)
+      current = current.unwrap() as typeof current;
   }
   return Object.keys(current.shape ?? {});
 }

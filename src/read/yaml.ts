@@ -19,13 +19,30 @@ export function readYamlList(text: string, file: string): ReadRecords {
   if (problems.length > 0 || value === undefined) return { records: [], problems };
   if (!Array.isArray(value)) {
     const place = places.record(value, []).placeOf([]);
-    return { records: [], problems: [problemAt(place, 'yaml/not-a-list', 'the file is not a list of records', 'start each record with "- id: …"')] };
+    return {
+      records: [],
+      problems: [
+        problemAt(
+          place,
+          'yaml/not-a-list',
+          'the file is not a list of records',
+          'start each record with "- id: …"',
+        ),
+      ],
+    };
   }
-  return { records: value.map((item: RawValue, index) => places.record(item, [index])), problems: [] };
+  return {
+    records: value.map((item: RawValue, index) => places.record(item, [index])),
+    problems: [],
+  };
 }
 
 /** Reads a YAML text that is one record: project.yaml, site.yaml, or the front matter of an entry. */
-export function readYamlRecord(text: string, file: string, shift: Shift = { lines: 0 }): ReadRecords {
+export function readYamlRecord(
+  text: string,
+  file: string,
+  shift: Shift = { lines: 0 },
+): ReadRecords {
   const { value, places, problems } = readYaml(text, file, shift);
   if (problems.length > 0) return { records: [], problems };
   return { records: [places.record(value ?? {}, [])], problems: [] };
@@ -42,7 +59,11 @@ const MAX_DEPTH = 12;
 
 function readYaml(text: string, file: string, shift: Shift): Tree {
   const lines = new LineCounter();
-  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false, uniqueKeys: true });
+  const document = parseDocument(text, {
+    lineCounter: lines,
+    prettyErrors: false,
+    uniqueKeys: true,
+  });
   const places = new PlaceMap(file);
   const problems: Problem[] = [];
   const placeAt = (offset: number) => {
@@ -52,8 +73,18 @@ function readYaml(text: string, file: string, shift: Shift): Tree {
   places.setValue([], 1 + shift.lines, 1);
 
   for (const error of [...document.errors, ...document.warnings]) {
-    const about = error.code === 'DUPLICATE_KEY' ? ['yaml/duplicate-key', 'remove one of the two'] : ['yaml/broken', undefined];
-    problems.push(problemAt(placeAt(error.pos[0]), about[0] as string, `broken YAML: ${firstLine(error.message)}`, about[1] ?? hintFor(error.code)));
+    const about =
+      error.code === 'DUPLICATE_KEY'
+        ? ['yaml/duplicate-key', 'remove one of the two']
+        : ['yaml/broken', undefined];
+    problems.push(
+      problemAt(
+        placeAt(error.pos[0]),
+        about[0] as string,
+        `broken YAML: ${firstLine(error.message)}`,
+        about[1] ?? hintFor(error.code),
+      ),
+    );
   }
 
   function walk(node: Node | null, path: Path): RawValue | undefined {
@@ -61,15 +92,25 @@ function readYaml(text: string, file: string, shift: Shift): Tree {
     const start = placeAt(node.range?.[0] ?? 0);
     places.setValue(path, start.line, start.column);
     if (isAlias(node)) {
-      problems.push(problemAt(start, 'yaml/alias', `the alias "*${node.source}" is not read here`, 'write the value out'));
+      problems.push(
+        problemAt(
+          start,
+          'yaml/alias',
+          `the alias "*${node.source}" is not read here`,
+          'write the value out',
+        ),
+      );
       return undefined;
     }
     if (path.length > MAX_DEPTH) {
-      problems.push(problemAt(start, 'yaml/too-deep', `nested deeper than ${MAX_DEPTH} levels`, undefined));
+      problems.push(
+        problemAt(start, 'yaml/too-deep', `nested deeper than ${MAX_DEPTH} levels`, undefined),
+      );
       return undefined;
     }
     if (isScalar(node)) return scalarText(node.value, node.source);
-    if (isSeq(node)) return node.items.map((item, index) => walk(item as Node, [...path, index]) ?? '');
+    if (isSeq(node))
+      return node.items.map((item, index) => walk(item as Node, [...path, index]) ?? '');
     if (!isMap(node)) return undefined;
 
     const record: Record<string, RawValue> = {};
@@ -99,7 +140,9 @@ function firstLine(message: string): string {
 
 function hintFor(code: string): string | undefined {
   if (code === 'TAB_AS_INDENT') return 'indent with spaces';
-  if (code === 'BLOCK_AS_IMPLICIT_KEY' || code === 'MULTILINE_IMPLICIT_KEY') return 'put quotes around a text that contains ": "';
-  if (code === 'BAD_INDENT' || code === 'MISSING_CHAR') return 'check indentation and quotes here and on the line above';
+  if (code === 'BLOCK_AS_IMPLICIT_KEY' || code === 'MULTILINE_IMPLICIT_KEY')
+    return 'put quotes around a text that contains ": "';
+  if (code === 'BAD_INDENT' || code === 'MISSING_CHAR')
+    return 'check indentation and quotes here and on the line above';
   return undefined;
 }

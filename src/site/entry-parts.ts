@@ -11,4 +11,16 @@ import Tally from '../../components/Tally.astro';
 import Timeline from '../../components/Timeline.astro';
 
 /** What an entry's text is rendered with: the components an author may use, and our own links and tables. */
-export const entryParts = { AtTime, Change, Costs, Hazard, Parts, Photo, Spec, Tally, Timeline, a: EntryLink, table: EntryTable };
+export const entryParts = {
+  AtTime,
+  Change,
+  Costs,
+  Hazard,
+  Parts,
+  Photo,
+  Spec,
+  Tally,
+  Timeline,
+  a: EntryLink,
+  table: EntryTable,
+};

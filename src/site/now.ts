@@ -6,7 +6,7 @@ import type { Site } from '../model/kinds.ts';
 import type { PhotoManifest } from '../photo/manifest.ts';
 import { type Addresses, addressesOf } from '../publish/address.ts';
 import { listContent } from '../read/files.ts';
-import { contentDir, workDir } from './content-dir.ts';
+import { contentDir, workDir } from './folders.ts';
 
 /** What every page is made from. */
 export interface SiteNow {
@@ -32,15 +32,24 @@ export async function siteNow(): Promise<SiteNow> {
 async function load(): Promise<SiteNow> {
   const book = await openBook(contentDir, { now: new Date(), drafts: import.meta.env.DEV });
   const site = book.site;
-  if (site === undefined) throw new Error(`site.yaml in ${contentDir} can't be used; run "npm run check"`);
+  if (site === undefined)
+    throw new Error(`site.yaml in ${contentDir} can't be used; run "npm run check"`);
   const photos = JSON.parse(await readFile(join(workDir, 'photos.json'), 'utf8')) as PhotoManifest;
   return { book, site, to: addressesOf(site.address), language: site.language, photos };
 }
 
 async function stampOf(): Promise<string> {
   const { projects } = await listContent(contentDir);
-  const files = projects.flatMap(({ records, entries }) => [...records.map(({ file }) => file), ...entries]);
-  const stamps = await Promise.all([join(workDir, 'photos.json'), ...['site.yaml', ...files].map((file) => join(contentDir, file))].map(stampOfFile));
+  const files = projects.flatMap(({ records, entries }) => [
+    ...records.map(({ file }) => file),
+    ...entries,
+  ]);
+  const stamps = await Promise.all(
+    [
+      join(workDir, 'photos.json'),
+      ...['site.yaml', ...files].map((file) => join(contentDir, file)),
+    ].map(stampOfFile),
+  );
   return stamps.join(' ');
 }
 

@@ -9,11 +9,15 @@ export async function projectPaths() {
 /** One page for every entry of every project. */
 export async function entryPaths() {
   const { book } = await siteNow();
-  return book.projects.flatMap(({ id, entries }) => entries.map(({ slug }) => ({ params: { project: id, entry: slug } })));
+  return book.projects.flatMap(({ id, entries }) =>
+    entries.map(({ slug }) => ({ params: { project: id, entry: slug } })),
+  );
 }
 
 /** One page for every spec of every project, measured already or not. */
 export async function specPaths() {
   const { book } = await siteNow();
-  return book.projects.flatMap(({ id, specs }) => specs.map((spec) => ({ params: { project: id, spec: spec.id } })));
+  return book.projects.flatMap(({ id, specs }) =>
+    specs.map((spec) => ({ params: { project: id, spec: spec.id } })),
+  );
 }

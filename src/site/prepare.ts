@@ -1,6 +1,6 @@
 import { openBook } from '../book/open.ts';
 import { derivePhotos } from '../photo/derive.ts';
-import { contentDir, workDir } from './content-dir.ts';
+import { contentDir, workDir } from './folders.ts';
 
 /** The public address from site.yaml; a content folder without a usable one is told apart by the check, not here. */
 export async function siteAddress(): Promise<string> {

@@ -1,5 +1,5 @@
 import type { AstroIntegration } from 'astro';
-import { contentDir } from './content-dir.ts';
+import { contentDir } from './folders.ts';
 
 /** Reloads open pages of the dev server when any file of the content folder changes, ledger files and photos included. */
 export function reloadOnContent(onChange: () => Promise<void>): AstroIntegration {

@@ -45,14 +45,16 @@ export function addDays(day: Day, days: number): Day {
 /** The latest of the days given, or undefined when there is none. */
 export function latestDay(days: Iterable<Day | undefined>): Day | undefined {
   let latest: Day | undefined;
-  for (const day of days) if (day !== undefined && (latest === undefined || day > latest)) latest = day;
+  for (const day of days)
+    if (day !== undefined && (latest === undefined || day > latest)) latest = day;
   return latest;
 }
 
 /** The earliest of the days given, or undefined when there is none. */
 export function earliestDay(days: Iterable<Day | undefined>): Day | undefined {
   let earliest: Day | undefined;
-  for (const day of days) if (day !== undefined && (earliest === undefined || day < earliest)) earliest = day;
+  for (const day of days)
+    if (day !== undefined && (earliest === undefined || day < earliest)) earliest = day;
   return earliest;
 }
 
@@ -63,10 +65,17 @@ export function dayIn(timeZone: string, moment: Date): Day {
 
 /** A day as a reader sees it, `8 March 2025` in British English; the zone plays no part. */
 export function showDay(day: Day, language: string): string {
-  return new Intl.DateTimeFormat(language, { timeZone: 'UTC', dateStyle: 'long' }).format(new Date(day));
+  return new Intl.DateTimeFormat(language, { timeZone: 'UTC', dateStyle: 'long' }).format(
+    new Date(day),
+  );
 }
 
 /** A day in little space, `8 Mar 2025`. */
 export function showShortDay(day: Day, language: string): string {
-  return new Intl.DateTimeFormat(language, { timeZone: 'UTC', day: 'numeric', month: 'short', year: 'numeric' }).format(new Date(day));
+  return new Intl.DateTimeFormat(language, {
+    timeZone: 'UTC',
+    day: 'numeric',
+    month: 'short',
+    year: 'numeric',
+  }).format(new Date(day));
 }

@@ -17,7 +17,9 @@ export function parseDuration(text: string): Minutes | undefined {
   const fraction = hours[2] ?? '';
   const numerator = Number(fraction || '0') * 60;
   const denominator = 10 ** fraction.length;
-  return numerator % denominator === 0 ? Number(hours[1]) * 60 + numerator / denominator : undefined;
+  return numerator % denominator === 0
+    ? Number(hours[1]) * 60 + numerator / denominator
+    : undefined;
 }
 
 /** Minutes as `2:30`; hours are not cut at a day, so a phase can show `141:45`. */

@@ -6,6 +6,8 @@ import type { Day } from './day.ts';
  */
 export function noonIn(timeZone: string, day: Day): string {
   const format = new Intl.DateTimeFormat('en', { timeZone, timeZoneName: 'longOffset' });
-  const name = format.formatToParts(new Date(`${day}T12:00:00Z`)).find(({ type }) => type === 'timeZoneName')?.value ?? 'GMT';
+  const name =
+    format.formatToParts(new Date(`${day}T12:00:00Z`)).find(({ type }) => type === 'timeZoneName')
+      ?.value ?? 'GMT';
   return `${day}T12:00:00${name === 'GMT' ? '+00:00' : name.slice(3)}`;
 }

@@ -20,7 +20,8 @@ export function readQuantity(text: string): Quantity | NoQuantity {
   if (!match?.[1]) return { wrong: 'is not a number with a unit', fix: decimalComma(text) };
 
   const [, digits, unit] = match;
-  if (unit === undefined) return { wrong: 'has no unit', fix: `write the unit after it, like "${digits} mm"` };
+  if (unit === undefined)
+    return { wrong: 'has no unit', fix: `write the unit after it, like "${digits} mm"` };
   if (!isUnit(unit)) {
     const guess = guessUnit(unit);
     return { wrong: `has an unknown unit "${unit}"`, fix: guess && `write "${digits} ${guess}"` };
@@ -45,12 +46,21 @@ export function decimalsOf(text: string): number {
 /** A number with fixed decimals as a reader sees it: thin grouping by the language, a true minus sign. */
 export function showNumber(value: number, decimals: number, language: string): string {
   const places = Math.max(0, decimals);
-  const format = new Intl.NumberFormat(language, { minimumFractionDigits: places, maximumFractionDigits: places, signDisplay: 'negative' });
+  const format = new Intl.NumberFormat(language, {
+    minimumFractionDigits: places,
+    maximumFractionDigits: places,
+    signDisplay: 'negative',
+  });
   return format.format(value).replace('-', '−');
 }
 
 /** A number and its unit: `640 kg`, `12 %`; degrees of arc stand close, and a plain ratio or count shows no unit. */
-export function showQuantity(value: number, unit: string, decimals: number, language: string): string {
+export function showQuantity(
+  value: number,
+  unit: string,
+  decimals: number,
+  language: string,
+): string {
   const number = showNumber(value, decimals, language);
   if (unit === '1' || unit === 'count') return number;
   return unit === '°' ? `${number}°` : `${number}\u00a0${unit}`;

@@ -31,7 +31,9 @@ export function unitsOf(kind: QuantityKind): readonly string[] {
 
 /** The symbol meant by a common misspelling (`Nm`, `um`, `KG`), or undefined. */
 export function guessUnit(text: string, kind?: QuantityKind): string | undefined {
-  const named = (byAlias.get(text) ?? []).find((unit) => kind === undefined || kindOf(unit.symbol) === kind);
+  const named = (byAlias.get(text) ?? []).find(
+    (unit) => kind === undefined || kindOf(unit.symbol) === kind,
+  );
   if (named) return named.symbol;
 
   const folded = text.toLowerCase();
@@ -57,11 +59,16 @@ export function unitBeside(symbol: string, other: 'imperial' | 'us'): string | u
 export function convertUnit(value: number, from: string, to: string): number {
   const source = known(from);
   const target = known(to);
-  if (source.kind !== target.kind) throw new Error(`cannot convert ${from} (${source.kind}) to ${to} (${target.kind})`);
+  if (source.kind !== target.kind)
+    throw new Error(`cannot convert ${from} (${source.kind}) to ${to} (${target.kind})`);
   if (from === to) return value;
 
-  const base = source.unit.reciprocal ? source.unit.reciprocal / value : value * source.unit.toBase + (source.unit.offset ?? 0);
-  return target.unit.reciprocal ? target.unit.reciprocal / base : (base - (target.unit.offset ?? 0)) / target.unit.toBase;
+  const base = source.unit.reciprocal
+    ? source.unit.reciprocal / value
+    : value * source.unit.toBase + (source.unit.offset ?? 0);
+  return target.unit.reciprocal
+    ? target.unit.reciprocal / base
+    : (base - (target.unit.offset ?? 0)) / target.unit.toBase;
 }
 
 /** Size of a small difference in another unit of the same kind: offsets play no part (1 °C is 1.8 °F wide). */

@@ -1,0 +1,51 @@
+import type { ReadEntry, ReadProject } from '../read/content.ts';
+import type { UsedComponent } from '../read/mdx.ts';
+import { type Problem, problemAt } from '../read/problem.ts';
+import type { Rule } from './rule.ts';
+
+/** A value that an entry shows has been read by the entry's day: `Spec` needs a reading, `Change` one before and one after. */
+export const shownValuesAreMeasured: Rule = ({ project }) => {
+  if (project.lost.kinds.has('readings') || (project.lost.ids.get('readings')?.length ?? 0) > 0)
+    return [];
+  return project.entries.flatMap((entry) =>
+    entry.body.components.flatMap((component) => unmeasured(component, entry, project)),
+  );
+};
+
+function unmeasured(component: UsedComponent, entry: ReadEntry, project: ReadProject): Problem[] {
+  const prop = component.props.find(({ name }) => name === 'of');
+  if (prop === undefined || (component.name !== 'Spec' && component.name !== 'Change')) return [];
+  const wanted = component.props.find(({ name }) => name === 'state')?.literal;
+  return [prop.literal].flat().flatMap((id): Problem[] => {
+    if (typeof id !== 'string' || !project.lists.specs.some(({ value }) => value.id === id))
+      return [];
+    const states = project.lists.readings
+      .filter(({ value }) => value.spec === id && value.date <= entry.value.date)
+      .map(({ value }) => value.state);
+    const lacking = component.name === 'Spec' ? lacksValue(states, wanted) : lacksChange(states);
+    if (lacking === undefined) return [];
+    return [
+      problemAt(
+        prop,
+        'component/no-reading',
+        `<${component.name}> of "${id}": there is no ${lacking} on or before ${entry.value.date}`,
+        'add the reading to ledger/readings, or take the component out',
+      ),
+    ];
+  });
+}
+
+function lacksValue(states: readonly string[], wanted: unknown): string | undefined {
+  if (states.length === 0) return 'reading';
+  return typeof wanted === 'string' && !states.includes(wanted)
+    ? `reading with the state "${wanted}"`
+    : undefined;
+}
+
+function lacksChange(states: readonly string[]): string | undefined {
+  if (!states.some((state) => state === 'as-found' || state === 'before'))
+    return 'reading from before the work';
+  return states.some((state) => state === 'after' || state === 'final')
+    ? undefined
+    : 'reading from after the work';
+}

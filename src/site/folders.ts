@@ -1,0 +1,17 @@
+import { existsSync } from 'node:fs';
+import { resolve } from 'node:path';
+
+/** The content folder that everything is read from: `WITNESSMARK_CONTENT`, or `content` beside package.json. */
+export const contentDir: string = resolve(process.env.WITNESSMARK_CONTENT ?? 'content');
+
+/** Where the finished site goes: `WITNESSMARK_DIST`, or `dist`. */
+export const siteDir: string = resolve(process.env.WITNESSMARK_DIST ?? 'dist');
+
+/** Where derived files are kept between runs: `WITNESSMARK_WORK`, or `.witnessmark`. Nothing in it is the builder's. */
+export const workDir: string = resolve(process.env.WITNESSMARK_WORK ?? '.witnessmark');
+
+/** Says why the content folder can't be used, or nothing. */
+export function contentDirProblem(): string | undefined {
+  if (existsSync(contentDir)) return undefined;
+  return `There is no folder ${contentDir}. Set WITNESSMARK_CONTENT to the folder that holds site.yaml.`;
+}
