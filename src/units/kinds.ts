@@ -125,7 +125,8 @@ export const quantityKinds = {
   ],
   'temperature-difference': [
     { symbol: 'K', ucum: 'K', toBase: 1 },
-    { symbol: 'Δ°F', ucum: '[degF]', toBase: 5 / 9, beside: 'K' },
+    // UCUM's [degF] is a point on a scale with an offset; an interval as wide is a degree Rankine.
+    { symbol: 'Δ°F', ucum: '[degR]', toBase: 5 / 9, beside: 'K' },
   ],
   angle: [
     { symbol: '°', ucum: 'deg', toBase: Math.PI / 180, alias: ['deg', 'degree', 'degrees'] },
@@ -184,7 +185,7 @@ export const quantityKinds = {
     {
       symbol: 'L/100km',
       ucum: 'L/(100.km)',
-      toBase: 1,
+      toBase: 1e-8,
       beside: 'mpg(UK)',
       alias: ['L/100 km', 'l/100km'],
     },
@@ -192,14 +193,14 @@ export const quantityKinds = {
       symbol: 'mpg(UK)',
       ucum: '[mi_i]/[gal_br]',
       toBase: 1,
-      reciprocal: (GALLON_UK * 1e8) / MILE,
+      reciprocal: GALLON_UK / MILE,
       beside: 'L/100km',
     },
     {
       symbol: 'mpg(US)',
       ucum: '[mi_i]/[gal_us]',
       toBase: 1,
-      reciprocal: (GALLON_US * 1e8) / MILE,
+      reciprocal: GALLON_US / MILE,
       beside: 'L/100km',
     },
   ],

@@ -61,14 +61,25 @@ export function convertUnit(value: number, from: string, to: string): number {
   const target = known(to);
   if (source.kind !== target.kind)
     throw new Error(`cannot convert ${from} (${source.kind}) to ${to} (${target.kind})`);
-  if (from === to) return value;
+  return from === to ? value : fromBaseUnit(toBaseUnit(value, from), to);
+}
 
-  const base = source.unit.reciprocal
-    ? source.unit.reciprocal / value
-    : value * source.unit.toBase + (source.unit.offset ?? 0);
-  return target.unit.reciprocal
-    ? target.unit.reciprocal / base
-    : (base - (target.unit.offset ?? 0)) / target.unit.toBase;
+/** A value in the coherent base unit of its quantity kind, as formulas take it. */
+export function toBaseUnit(value: number, symbol: string): number {
+  const { unit } = known(symbol);
+  return unit.reciprocal ? unit.reciprocal / value : value * unit.toBase + (unit.offset ?? 0);
+}
+
+/** A value in base units, in a unit. */
+export function fromBaseUnit(base: number, symbol: string): number {
+  const { unit } = known(symbol);
+  return unit.reciprocal ? unit.reciprocal / base : (base - (unit.offset ?? 0)) / unit.toBase;
+}
+
+/** How many base units a small step of one unit is worth at a value; offsets play no part. */
+export function baseSlope(symbol: string, at: number): number {
+  const { unit } = known(symbol);
+  return unit.reciprocal ? -unit.reciprocal / at ** 2 : unit.toBase;
 }
 
 /** Size of a small difference in another unit of the same kind: offsets play no part (1 °C is 1.8 °F wide). */
@@ -79,7 +90,8 @@ export function convertInterval(size: number, at: number, from: string, to: stri
   return (size * known(from).unit.toBase) / known(to).unit.toBase;
 }
 
-function known(symbol: string): Known {
+/** A unit by its symbol. @throws when there is none, which a check has found before. */
+export function known(symbol: string): Known {
   const found = bySymbol.get(symbol);
   if (!found) throw new Error(`unknown unit ${symbol}`);
   return found;
