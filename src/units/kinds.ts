@@ -42,11 +42,15 @@ export const quantityKinds = {
     { symbol: 'in', ucum: '[in_i]', toBase: INCH, beside: 'mm', alias: ['inch', 'inches', '"'] },
     { symbol: 'thou', ucum: '[mil_i]', toBase: 0.0000254, beside: 'µm', alias: ['mil'] },
     { symbol: 'ft', ucum: '[ft_i]', toBase: FOOT, beside: 'm', alias: ['feet', 'foot'] },
+    { symbol: 'km', ucum: 'km', toBase: 1000, beside: 'mi' },
+    { symbol: 'mi', ucum: '[mi_i]', toBase: MILE, beside: 'km', alias: ['mile', 'miles'] },
   ],
   area: [
     { symbol: 'm²', ucum: 'm2', toBase: 1, alias: ['m2'] },
     { symbol: 'cm²', ucum: 'cm2', toBase: 1e-4, alias: ['cm2'] },
     { symbol: 'mm²', ucum: 'mm2', toBase: 1e-6, alias: ['mm2'] },
+    { symbol: 'in²', ucum: '[in_i]2', toBase: INCH * INCH, beside: 'mm²', alias: ['in2', 'sq in'] },
+    { symbol: 'ft²', ucum: '[ft_i]2', toBase: FOOT * FOOT, beside: 'm²', alias: ['ft2', 'sq ft'] },
   ],
   volume: [
     {
@@ -66,6 +70,10 @@ export const quantityKinds = {
     { symbol: 'g', ucum: 'g', toBase: 0.001 },
     { symbol: 't', ucum: 't', toBase: 1000, beside: 'lb' },
     { symbol: 'lb', ucum: '[lb_av]', toBase: POUND, beside: 'kg', alias: ['lbs', 'pounds'] },
+  ],
+  'mass-per-length': [
+    { symbol: 'kg/m', ucum: 'kg/m', toBase: 1, beside: 'lb/ft' },
+    { symbol: 'lb/ft', ucum: '[lb_av]/[ft_i]', toBase: POUND / FOOT, beside: 'kg/m' },
   ],
   density: [{ symbol: 'kg/L', ucum: 'kg/L', toBase: 1000 }],
   force: [
@@ -98,6 +106,22 @@ export const quantityKinds = {
       toBase: POUND_FORCE / INCH,
       beside: 'N/mm',
       alias: ['lb/in'],
+    },
+  ],
+  damping: [
+    {
+      symbol: 'N·s/m',
+      ucum: 'N.s/m',
+      toBase: 1,
+      beside: 'lbf·s/in',
+      alias: ['Ns/m', 'N.s/m', 'N s/m'],
+    },
+    {
+      symbol: 'lbf·s/in',
+      ucum: '[lbf_av].s/[in_i]',
+      toBase: POUND_FORCE / INCH,
+      beside: 'N·s/m',
+      alias: ['lb-s/in', 'lbf.s/in'],
     },
   ],
   pressure: [
@@ -166,6 +190,10 @@ export const quantityKinds = {
     },
     { symbol: 'PS', toBase: 75 * STANDARD_GRAVITY, beside: 'kW' },
   ],
+  'specific-power': [
+    { symbol: 'W/kg', ucum: 'W/kg', toBase: 1 },
+    { symbol: 'kW/t', ucum: 'kW/t', toBase: 1 },
+  ],
   voltage: [
     { symbol: 'V', ucum: 'V', toBase: 1 },
     { symbol: 'mV', ucum: 'mV', toBase: 0.001 },
@@ -202,6 +230,16 @@ export const quantityKinds = {
       toBase: 1,
       reciprocal: GALLON_US / MILE,
       beside: 'L/100km',
+    },
+  ],
+  'spreading-rate': [
+    { symbol: 'm²/L', ucum: 'm2/L', toBase: 1000, beside: 'ft²/gal(US)', alias: ['m2/L', 'm²/l'] },
+    {
+      symbol: 'ft²/gal(US)',
+      ucum: '[ft_i]2/[gal_us]',
+      toBase: (FOOT * FOOT) / GALLON_US,
+      beside: 'm²/L',
+      alias: ['ft²/gal', 'ft2/gal', 'sq ft/gal'],
     },
   ],
   illuminance: [{ symbol: 'lx', ucum: 'lx', toBase: 1, alias: ['lux'] }],

@@ -30,7 +30,10 @@ export function readQuantity(text: string): Quantity | NoQuantity {
 }
 
 function decimalComma(text: string): string | undefined {
-  return /^[-−]?\d+,\d+ ?\S*$/.test(text) ? `write "${text.replace(',', '.')}"` : undefined;
+  if (!/^[-−]?\d+,\d+ ?\S*$/.test(text)) return undefined;
+  const pointed = text.replace(',', '.');
+  const read = readQuantity(pointed);
+  return 'wrong' in read ? read.fix : `write "${pointed}"`;
 }
 
 /** A decimal number as text (a true minus sign is accepted), or undefined. */

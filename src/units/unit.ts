@@ -82,12 +82,20 @@ export function baseSlope(symbol: string, at: number): number {
   return unit.reciprocal ? -unit.reciprocal / at ** 2 : unit.toBase;
 }
 
-/** Size of a small difference in another unit of the same kind: offsets play no part (1 °C is 1.8 °F wide). */
+/**
+ * Size of a small difference in another unit of the same kind: offsets play no part (1 °C is 1.8 °F wide).
+ * `at` is the value it stands at, in the unit it is turned into; it counts where one unit is the reciprocal of the other.
+ */
 export function convertInterval(size: number, at: number, from: string, to: string): number {
   if (known(from).unit.reciprocal || known(to).unit.reciprocal) {
-    return (size * convertUnit(at, from, to)) / at;
+    return (size * at) / convertUnit(at, to, from);
   }
   return (size * known(from).unit.toBase) / known(to).unit.toBase;
+}
+
+/** Whether more in one unit is less in the other, as miles to the gallon against litres to 100 km. */
+export function isTurned(from: string, to: string): boolean {
+  return baseSlope(from, 1) * baseSlope(to, 1) < 0;
 }
 
 /** A unit by its symbol. @throws when there is none, which a check has found before. */

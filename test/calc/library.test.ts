@@ -66,14 +66,9 @@ describe.each([...library.values()].map((calculation) => [calculation.name, calc
       const count = calculation.many?.atLeast ?? 0;
       const ready = makeReady(calculation, count);
       for (const [index, input] of ready.names.entries()) {
-        if (ready.inputs[input]?.above === undefined) continue;
+        if (ready.inputs[input]?.above !== 0) continue;
         const values = ready.names.map((_, other) => (other === index ? 0 : 1));
-        expect(impossibleInput(ready, values)).toBe(
-          `${ready.inputs[input].what} is not above ${ready.inputs[input].above}`.replace(
-            /^.*$/,
-            (text) => text,
-          ),
-        );
+        expect(impossibleInput(ready, values)).toBe(`${ready.inputs[input].what} is not above 0`);
       }
       expect(calculation.examples.length).toBeGreaterThan(0);
     });
