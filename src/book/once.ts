@@ -7,10 +7,11 @@ export function once<Result>(make: () => Result): () => Result {
   };
 }
 
-/** Freezes a value and all plain objects and lists in it. */
+/** Freezes a value and all objects and lists in it, those that a map holds too (a map itself can't be frozen). */
 export function deepFreeze<Value>(value: Value): Value {
   if (typeof value !== 'object' || value === null || Object.isFrozen(value)) return value;
   Object.freeze(value);
-  for (const inner of Object.values(value)) deepFreeze(inner);
+  for (const inner of value instanceof Map ? value.values() : Object.values(value))
+    deepFreeze(inner);
   return value;
 }

@@ -1,5 +1,6 @@
 import { checkContent } from '../check/check.ts';
 import { readContent } from '../read/content.ts';
+import { deepFreeze } from './once.ts';
 import { makeProject } from './project.ts';
 import type { Book } from './types.ts';
 
@@ -23,9 +24,9 @@ export async function openBook(
   const problems = checkContent(content, now);
   const projects = content.projects.flatMap((project) => makeProject(project, { drafts }) ?? []);
   return Object.freeze({
-    site: content.site?.value,
+    site: deepFreeze(content.site?.value),
     projects: Object.freeze(projects),
-    problems: Object.freeze(problems),
+    problems: deepFreeze(problems),
     project: (id: string) => projects.find((project) => project.id === id),
   });
 }

@@ -3,6 +3,8 @@ import { costRow } from '../cost/costs.ts';
 import { measure } from '../measure/reading.ts';
 import type { ReadProject } from '../read/content.ts';
 import { type Day, earliestDay, latestDay } from '../time/day.ts';
+import type { QuantityKind } from '../units/kinds.ts';
+import { kindOf } from '../units/unit.ts';
 import { deepFreeze } from './once.ts';
 import type { Entry, Project, View } from './types.ts';
 import { viewOf } from './view.ts';
@@ -17,9 +19,19 @@ export function makeProject(
   const valuesOf = <Value>(list: readonly { readonly value: Value }[]) =>
     list.map(({ value }) => value);
   const currency = currencyOf(read) ?? 'XXX';
-  const specs = new Map(valuesOf(read.lists.specs).map((spec) => [spec.id, spec]));
+  const specs = new Map(
+    valuesOf(read.lists.specs)
+      .filter(({ quantity, unit, min, max, nominal, target }) =>
+        areUnitsOf(quantity, [unit, ...[min, max, nominal, target].map((limit) => limit?.unit)]),
+      )
+      .map((spec) => [spec.id, spec]),
+  );
   const instruments = new Map(
-    valuesOf(read.lists.instruments).map((instrument) => [instrument.id, instrument]),
+    valuesOf(read.lists.instruments)
+      .filter(({ quantity, step, statedError, certificateU }) =>
+        areUnitsOf(quantity, [step?.unit, statedError?.unit, certificateU?.unit]),
+      )
+      .map((instrument) => [instrument.id, instrument]),
   );
   const rates = byDate(valuesOf(read.lists.rates));
   const firstPerson = info.people[0]?.id ?? '';
@@ -42,7 +54,10 @@ export function makeProject(
     ),
     readings: byDate(valuesOf(read.lists.readings)).flatMap((reading) => {
       const spec = specs.get(reading.spec);
-      return spec ? [measure(reading, spec, instruments.get(reading.instrument))] : [];
+      if (spec === undefined || !areUnitsOf(spec.quantity, [reading.unit])) return [];
+      const instrument = instruments.get(reading.instrument);
+      const fits = instrument?.quantity === spec.quantity;
+      return [measure(reading, spec, fits ? instrument : undefined)];
     }),
     rates,
     searches: byDate(valuesOf(read.lists.searches)),
@@ -67,6 +82,11 @@ export function makeProject(
     },
   };
   return Object.freeze(project);
+}
+
+/** Whether units all belong to a quantity; the check has named those that do not. */
+function areUnitsOf(quantity: QuantityKind, units: readonly (string | undefined)[]): boolean {
+  return units.every((unit) => unit === undefined || kindOf(unit) === quantity);
 }
 
 function makeEntries(read: ReadProject, drafts: boolean): Entry[] {

@@ -6,7 +6,7 @@ import { costCategories } from '../model/rows.ts';
 import { isKnownOn, lastStepOn, type PartState, stateOn } from '../parts/state.ts';
 import { phaseFigures } from '../plan/phases.ts';
 import type { Day } from '../time/day.ts';
-import { once } from './once.ts';
+import { deepFreeze, once } from './once.ts';
 import type { PartOnDay, Project, View } from './types.ts';
 
 /** A project as it stood at the end of a day. Figures are worked out when first asked for, then kept. */
@@ -81,7 +81,7 @@ export function viewOf(project: Project, day: Day): View {
     hours: Object.freeze(hours),
     costs: Object.freeze(costs),
     searches: Object.freeze(upTo(project.searches)),
-    parts: Object.freeze(parts),
+    parts: deepFreeze(parts),
     get phases() {
       return lazy.phases();
     },

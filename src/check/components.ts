@@ -16,8 +16,8 @@ export const componentsAreUsedRight: Rule = (input) =>
 
 function checkComponent(component: UsedComponent, entry: ReadEntry, input: RuleInput): Problem[] {
   const { name } = component;
-  if (/^[a-z]/.test(name)) return [];
-  const rules = entryComponents[name];
+  if (/^[a-z]/.test(name)) return component.props.flatMap((prop) => checkHtmlProp(prop, name));
+  const rules = Object.hasOwn(entryComponents, name) ? entryComponents[name] : undefined;
   if (rules === undefined)
     return [
       problemAt(
@@ -58,6 +58,19 @@ function checkComponent(component: UsedComponent, entry: ReadEntry, input: RuleI
   ];
 }
 
+// An expression would be run when the site is built, whatever the element it stands on.
+function checkHtmlProp(prop: WrittenProp, element: string): Problem[] {
+  if (prop.literal !== undefined) return [];
+  return [
+    problemAt(
+      prop,
+      'component/prop-value',
+      `<${element}> ${prop.name}: ${prop.source} is not a plain text`,
+      `write ${prop.name}="…"`,
+    ),
+  ];
+}
+
 function checkProp(
   prop: WrittenProp,
   component: string,
@@ -76,8 +89,8 @@ function checkProp(
       ),
     ];
   }
-  const texts = typeof prop.literal === 'string' ? [prop.literal] : prop.literal;
-  if (!Array.isArray(texts) || (texts.length > 1 && !rule.many) || texts.length === 0) {
+  const texts = Array.isArray(prop.literal) && !rule.many ? undefined : [prop.literal ?? []].flat();
+  if (!texts?.length || !texts.every((text) => typeof text === 'string')) {
     return [
       problemAt(
         prop,
@@ -158,6 +171,15 @@ function checkLink(link: UsedLink, { known }: RuleInput): Problem[] {
 
 function dangerousLink(link: UsedLink): Problem[] {
   if (/^(https:\/\/|mailto:|#)/.test(link.url)) return [];
+  if (/^http:/.test(link.url))
+    return [
+      problemAt(
+        link,
+        'link/address',
+        `the link "${link.url}" is not an https address`,
+        `write "${link.url.replace(/^http:/, 'https:')}"`,
+      ),
+    ];
   return [
     problemAt(
       link,

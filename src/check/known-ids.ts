@@ -30,6 +30,7 @@ export function knownIds(project: ReadProject): KnownIds {
 
   for (const kind of project.lost.kinds) known.delete(kind);
   if (rowKinds.some((kind) => project.lost.kinds.has(kind))) known.delete('rows');
-  if (project.lost.kinds.has('parts')) known.delete('systems');
+  if (project.lost.kinds.has('parts') || (project.lost.ids.get('parts')?.length ?? 0) > 0)
+    known.delete('systems');
   return known;
 }

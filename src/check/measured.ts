@@ -15,6 +15,7 @@ export const shownValuesAreMeasured: Rule = ({ project }) => {
 function unmeasured(component: UsedComponent, entry: ReadEntry, project: ReadProject): Problem[] {
   const prop = component.props.find(({ name }) => name === 'of');
   if (prop === undefined || (component.name !== 'Spec' && component.name !== 'Change')) return [];
+  if (component.name === 'Spec' && Array.isArray(prop.literal)) return [];
   const wanted = component.props.find(({ name }) => name === 'state')?.literal;
   return [prop.literal].flat().flatMap((id): Problem[] => {
     if (typeof id !== 'string' || !project.lists.specs.some(({ value }) => value.id === id))

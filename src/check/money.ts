@@ -16,7 +16,8 @@ export function currencyOf(project: ReadProject): string | undefined {
 
 /** Every amount has a currency with enough decimals, and a rate into the project's currency on or before its day. */
 export const amountsHaveCurrency: Rule = ({ project }) => {
-  const own = project.info?.value.currency;
+  if (project.info === undefined) return [];
+  const own = project.info.value.currency;
   const priced = project.lists.searches.flatMap(({ raw, value }) =>
     value.price ? wrongAmount(raw, 'price', value.price, own) : [],
   );
@@ -65,7 +66,7 @@ function missingRate(
   day: string,
 ): Problem[] {
   const own = currencyOf(project);
-  if (own === undefined || currency === own) return [];
+  if (own === undefined || currency === own || hasLostRates(project)) return [];
   const usable = project.lists.rates.some(
     ({ value }) => value.from === currency && value.to === own && value.date <= day,
   );
@@ -78,4 +79,9 @@ function missingRate(
       `add a row to ledger/rates: date ${day}, from ${currency}, to ${own}, rate, source`,
     ),
   ];
+}
+
+// A rate with a mistake of its own may be the one that is wanted.
+function hasLostRates({ lost }: ReadProject): boolean {
+  return lost.kinds.has('rates') || (lost.ids.get('rates')?.length ?? 0) > 0;
 }

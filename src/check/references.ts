@@ -19,6 +19,7 @@ const SINGULAR: Readonly<Record<string, string>> = {
   people: 'person',
   entries: 'entry',
   costs: 'cost row',
+  systems: 'system',
 };
 
 /** Every id that a record or an entry's front matter names exists. */
@@ -78,8 +79,11 @@ function idsAt(raw: RawRecord, path: readonly (string | number)[]): { id: string
   let value: unknown = raw.value;
   for (const step of path) value = (value as Record<string | number, unknown> | undefined)?.[step];
   if (typeof value === 'string')
-    return value.split(/\s+/).map((id) => ({ id, place: raw.placeOf(path) }));
+    return value
+      .split(/\s+/)
+      .filter((id) => id !== '')
+      .map((id) => ({ id, place: raw.placeOf(path) }));
   return Array.isArray(value)
-    ? value.map((id, index) => ({ id: String(id), place: raw.placeOf([...path, index]) }))
+    ? value.map((id, index) => ({ id: String(id).trim(), place: raw.placeOf([...path, index]) }))
     : [];
 }

@@ -7,24 +7,22 @@ import type { Rule } from './rule.ts';
 
 /** Units belong to the quantity they are used for: a spec's limits to the spec, a reading to its spec and its instrument. */
 export const unitsFitQuantities: Rule = ({ project }) => {
-  const specs = new Map(project.lists.specs.map(({ value }) => [value.id, value]));
-  const instruments = new Map(project.lists.instruments.map(({ value }) => [value.id, value]));
+  // Of two with one id the first counts: the second is a problem of its own.
+  const byId = <Value extends { readonly id: string }>(
+    list: readonly { readonly value: Value }[],
+  ) => new Map(list.toReversed().map(({ value }) => [value.id, value]));
+  const specs = byId(project.lists.specs);
+  const instruments = byId(project.lists.instruments);
   const problems: Problem[] = [];
 
   for (const { raw, value } of project.lists.specs) {
-    problems.push(...wrongUnit(raw, 'unit', value.unit, value.quantity, `the spec "${value.id}"`));
+    const wanted = measures('spec', value);
+    problems.push(...wrongUnit(raw, 'unit', value.unit, value.quantity, wanted));
     for (const field of ['min', 'max', 'nominal', 'target'] as const)
-      problems.push(
-        ...wrongQuantity(raw, field, value[field], value.quantity, `the spec "${value.id}"`),
-      );
+      problems.push(...wrongQuantity(raw, field, value[field], value.quantity, wanted));
+    const width = widthKind(value.quantity);
     problems.push(
-      ...wrongQuantity(
-        raw,
-        'tolerance',
-        value.tolerance,
-        widthKind(value.quantity),
-        `the spec "${value.id}"`,
-      ),
+      ...wrongQuantity(raw, 'tolerance', value.tolerance, width, `a tolerance on it is a ${width}`),
     );
   }
   for (const { raw, value } of project.lists.instruments) {
@@ -34,7 +32,7 @@ export const unitsFitQuantities: Rule = ({ project }) => {
       ['certificate-u', value.certificateU],
     ] as const) {
       problems.push(
-        ...wrongQuantity(raw, field, quantity, value.quantity, `the instrument "${value.id}"`),
+        ...wrongQuantity(raw, field, quantity, value.quantity, measures('instrument', value)),
       );
     }
   }
@@ -42,26 +40,33 @@ export const unitsFitQuantities: Rule = ({ project }) => {
     const spec = specs.get(value.spec);
     const instrument = instruments.get(value.instrument);
     if (spec)
-      problems.push(...wrongUnit(raw, 'unit', value.unit, spec.quantity, `the spec "${spec.id}"`));
+      problems.push(...wrongUnit(raw, 'unit', value.unit, spec.quantity, measures('spec', spec)));
     if (spec && instrument && instrument.quantity !== spec.quantity) {
       const fitting = project.lists.instruments
         .map((item) => item.value)
         .find((item) => item.quantity === spec.quantity);
-      const message = `instrument: "${instrument.id}" takes ${instrument.quantity}, and the spec "${spec.id}" is a ${spec.quantity}`;
+      const message = `instrument: "${instrument.id}" measures ${instrument.quantity}, and ${measures('spec', spec)}`;
       problems.push(
         problemAt(
           raw.placeOf(['instrument']),
           'unit/instrument',
           message,
-          fitting && `name an instrument that takes ${spec.quantity}, like "${fitting.id}"`,
+          fitting && `name an instrument that measures ${spec.quantity}, like "${fitting.id}"`,
         ),
       );
     }
   }
   for (const { raw, value } of project.lists.parts)
-    problems.push(...wrongQuantity(raw, 'mass', value.mass, 'mass', `the part "${value.id}"`));
+    problems.push(...wrongQuantity(raw, 'mass', value.mass, 'mass', 'a mass is wanted'));
   return problems;
 };
+
+function measures(
+  what: string,
+  { id, quantity }: { readonly id: string; readonly quantity: QuantityKind },
+): string {
+  return `the ${what} "${id}" measures ${quantity}`;
+}
 
 // A tolerance on a temperature is a difference of temperatures.
 function widthKind(kind: QuantityKind): QuantityKind {
@@ -73,9 +78,9 @@ function wrongQuantity(
   field: string,
   quantity: Quantity | undefined,
   kind: QuantityKind,
-  owner: string,
+  wanted: string,
 ): Problem[] {
-  return quantity === undefined ? [] : wrongUnit(raw, field, quantity.unit, kind, owner);
+  return quantity === undefined ? [] : wrongUnit(raw, field, quantity.unit, kind, wanted);
 }
 
 function wrongUnit(
@@ -83,7 +88,7 @@ function wrongUnit(
   field: string,
   unit: string,
   kind: QuantityKind,
-  owner: string,
+  wanted: string,
 ): Problem[] {
   const found = kindOf(unit);
   if (found === kind) return [];
@@ -93,7 +98,7 @@ function wrongUnit(
     problemAt(
       raw.placeOf([field]),
       'unit/other-quantity',
-      `${field}: "${unit}" is a unit of ${found}, and ${owner} is a ${kind}`,
+      `${field}: "${unit}" is a unit of ${found}, and ${wanted}`,
       fix,
     ),
   ];

@@ -41,7 +41,7 @@ export async function buildSite(): Promise<Book | undefined> {
   await target.swapIn();
   const entries = book.projects.reduce((count, project) => count + project.entries.length, 0);
   console.log(
-    `Built ${shown}: ${plural(book.projects.length, 'project')}, ${entries} entries, in ${((performance.now() - started) / 1000).toFixed(1)} s.`,
+    `Built ${shown}: ${plural(book.projects.length, 'project')}, ${plural(entries, 'entry', 'entries')}, in ${((performance.now() - started) / 1000).toFixed(1)} s.`,
   );
   return book;
 }

@@ -29,7 +29,7 @@ export async function main(args: readonly string[]): Promise<number> {
     0,
   );
   if (problems.length > 0) console.log(describeProblems(problems, contentDir));
-  const read = `${plural(content.projects.length, 'project')}, ${plural(entries, 'entry').replace('entrys', 'entries')}, ${plural(rows, 'record')} read`;
+  const read = `${plural(content.projects.length, 'project')}, ${plural(entries, 'entry', 'entries')}, ${plural(rows, 'record')} read`;
   return say(`${read}: ${countProblems(problems)}.`, failed ? 1 : 0);
 }
 

@@ -31,8 +31,8 @@ export function countProblems(problems: readonly Problem[]): string {
 }
 
 /** A count and its noun. */
-export function plural(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? '' : 's'}`;
+export function plural(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
 }
 
 /** Problems for other programs. */

@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { mkdir, readdir, rename, rm } from 'node:fs/promises';
-import { basename, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 
 /** A folder that is being made anew beside the one in use. */
 export interface Replacement {
@@ -30,6 +30,7 @@ export async function replaceFolder(folder: string, workDir: string): Promise<Re
   return {
     fresh,
     async swapIn() {
+      await mkdir(dirname(folder), { recursive: true });
       if (existsSync(folder)) await rename(folder, old);
       await rename(fresh, folder);
       await rm(old, { recursive: true, force: true });

@@ -1,4 +1,6 @@
 // Starts a command of src/cli on the Node that the project brings along. Plain JavaScript, so that any Node can read it.
+import { existsSync } from 'node:fs';
+
 const [major = 0] = process.versions.node.split('.').map(Number);
 if (major < 24) {
   console.error(
@@ -11,6 +13,13 @@ if (major < 24) {
 }
 
 process.env.ASTRO_TELEMETRY_DISABLED = '1';
-const [command = '', ...args] = process.argv.slice(2);
-const { main } = await import(`./${command}.ts`);
+const [command, ...args] = process.argv.slice(2);
+// Without a command the version was all that was asked about: "npm test" starts like that.
+if (command === undefined) process.exit(0);
+const known = /^[a-z-]+$/.test(command) && existsSync(new URL(`./${command}.ts`, import.meta.url));
+const { main } = known ? await import(`./${command}.ts`) : {};
+if (main === undefined) {
+  console.error(`There is no command "${command}". "npm run" lists those there are.`);
+  process.exit(2);
+}
 process.exitCode = (await main(args)) ?? 0;

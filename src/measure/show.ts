@@ -69,7 +69,7 @@ function besideText(
   to: string,
   language: string,
 ): string {
-  const width = Math.abs(convertInterval(size, value === 0 ? 1 : value, from, to));
+  const width = convertInterval(size, convertUnit(value || 1, from, to), from, to);
   const places = Math.ceil(-Math.log10(width));
   return showQuantity(roundTo(convertUnit(value, from, to), places), to, places, language);
 }

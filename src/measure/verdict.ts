@@ -1,6 +1,6 @@
 import type { Spec } from '../model/kinds.ts';
 import type { Quantity } from '../units/quantity.ts';
-import { convertInterval, convertUnit } from '../units/unit.ts';
+import { convertInterval, convertUnit, isTurned } from '../units/unit.ts';
 
 /** Bounds of a spec in its own unit; either side may be open. */
 export interface Limits {
@@ -19,7 +19,10 @@ export function limitsOf(spec: Spec): Limits | undefined {
     const width = convertInterval(spec.tolerance.value, nominal, unit, spec.unit);
     return { lower: nominal - width, upper: nominal + width };
   }
-  const limits = { lower: at(spec.min), upper: at(spec.max) };
+  // A least of 30 miles to the gallon is a most of 9.4 litres to 100 km.
+  const turned = [spec.min, spec.max].some((bound) => bound && isTurned(bound.unit, spec.unit));
+  const [lower, upper] = turned ? [spec.max, spec.min] : [spec.min, spec.max];
+  const limits = { lower: at(lower), upper: at(upper) };
   return limits.lower === undefined && limits.upper === undefined ? undefined : limits;
 }
 

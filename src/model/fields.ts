@@ -118,7 +118,7 @@ export const duration = () =>
   );
 
 function durationFix(value: string): string {
-  const loose = /^(\d+)[.,h ]+ ?([0-5]\d) ?m?/.exec(value);
+  const loose = /^(\d+)[.,h ]+ ?([0-5]\d) ?(?:m|min)?$/.exec(value);
   return loose ? `write "${loose[1]}:${loose[2]}"` : 'write hours and minutes, like 2:30';
 }
 
@@ -150,15 +150,25 @@ const SIGNS: Readonly<Record<string, string>> = { '£': 'GBP', '€': 'EUR', $: 
 
 function amountFix(value: string): string {
   const sign = Object.keys(SIGNS).find((symbol) => value.includes(symbol));
-  const code = sign ? SIGNS[sign] : /[A-Za-z]{3}/.exec(value)?.[0].toUpperCase();
+  const word = /[A-Za-z]{3}/.exec(value)?.[0] ?? '';
+  const code = sign ? SIGNS[sign] : currencyCodes.find((known) => known === word.toUpperCase());
   const digits = value.replace(/[^\d.,]/g, '');
   const plain = /,\d{1,2}$/.test(digits)
     ? digits.replaceAll('.', '').replace(',', '.')
     : digits.replaceAll(',', '');
   const fixed = code ? `${plain} ${code}` : plain;
-  if (value.startsWith('-') || value.startsWith('−'))
-    return `write "${fixed}" and set kind to sale, refund or deposit-back`;
-  return readAmount(fixed) ? `write "${fixed}"` : 'write digits with a decimal point, like 12.50';
+  const rest = value.replace(sign ?? word, '').replace(/[\d.,\s−-]/g, '');
+  if (rest !== '' || (word !== '' && !code) || !isAmount(fixed))
+    return 'write digits with a decimal point, like 12.50';
+  return /^[-−]/.test(value)
+    ? `write "${fixed}" and set kind to sale, refund or deposit-back`
+    : `write "${fixed}"`;
+}
+
+function isAmount(value: string): boolean {
+  const written = readAmount(value);
+  const decimals = decimalsOf(written?.decimal ?? '');
+  return written !== undefined && decimals <= (exponentOf(written.currency ?? '') ?? decimals);
 }
 
 /** A currency code of ISO 4217. */
@@ -215,7 +225,7 @@ export const decimal = () =>
         ? value
         : {
             wrong: 'is not a decimal number',
-            fix: value.includes(',')
+            fix: /^\d+,\d+$/.test(value)
               ? `write "${value.replace(',', '.')}"`
               : 'write digits, like 0.8612',
           },
@@ -227,7 +237,9 @@ export const wholeNumber = () =>
   readBy<number>(
     'number',
     (value) =>
-      /^[1-9]\d{0,5}$/.test(value) ? Number(value) : { wrong: 'is not a whole number from 1 up' },
+      /^[1-9]\d{0,5}$/.test(value)
+        ? Number(value)
+        : { wrong: 'is not a whole number from 1 up', fix: 'write digits alone, like 4' },
     { editor: { type: ['string', 'integer'] } },
   );
 
@@ -261,7 +273,7 @@ export const flag = () =>
     (value) =>
       value === 'true' || value === 'false'
         ? value === 'true'
-        : { wrong: 'is neither true nor false' },
+        : { wrong: 'is neither true nor false', fix: 'write true or false' },
     { editor: { type: ['string', 'boolean'] } },
   );
 
@@ -293,12 +305,12 @@ export const address = () =>
     { editor: { type: 'string', format: 'uri' } },
   );
 
-/** A list; in a CSV cell its items are separated by spaces. */
-export const listOf = <S extends z.ZodType<unknown, string>>(item: S) =>
+/** A list of at least so many items; in a CSV cell they are separated by spaces. */
+export const listOf = <S extends z.ZodType<unknown, string>>(item: S, least = 0) =>
   z
     .union([
       z.string().transform((cell) => cell.split(/\s+/).filter((part) => part !== '')),
       z.array(z.string()),
     ])
-    .pipe(z.array(item))
+    .pipe(z.array(item).min(least))
     .meta({ item });

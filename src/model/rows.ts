@@ -85,7 +85,7 @@ export const readingSchema = z.strictObject({
   spec: ref('specs'),
   date: day(),
   state: oneOf(['as-found', 'before', 'after', 'final']),
-  values: listOf(readValue()),
+  values: listOf(readValue(), 1),
   unit: unit(),
   instrument: ref('instruments'),
   conditions: text().optional(),

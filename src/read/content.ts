@@ -82,7 +82,7 @@ async function readSite(
       ? undefined
       : one(readYamlRecord(text, 'site.yaml'), singleKinds.site, 'site', problems);
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code !== 'ENOENT') throw error;
+    if (!['ENOENT', 'ENOTDIR'].includes((error as NodeJS.ErrnoException).code ?? '')) throw error;
     problems.push(
       problemAt(
         { file: 'site.yaml', line: 1, column: 1 },
@@ -120,7 +120,7 @@ async function readProject(
     Object.keys(listKinds).map((kind) => [kind, [] as unknown[]]),
   ) as Record<ListKind, unknown[]>;
   const lostIds = new Map<string, string[]>(Object.keys(listKinds).map((kind) => [kind, []]));
-  const lostKinds = new Set<string>();
+  const lostKinds = new Set<string>(files.unread);
   for (const { kind, file } of files.records) {
     const text = await readText(contentDir, file, problems);
     const read = text === undefined ? undefined : readRecords(text, { kind, file });

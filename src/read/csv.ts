@@ -99,7 +99,7 @@ function isLineEnd(text: string, offset: number): boolean {
 }
 
 function separatorOf(text: string): string {
-  const header = text.split('\n', 1)[0] ?? '';
+  const header = text.replace(/"[^"]*"/g, '').split('\n', 1)[0] ?? '';
   return header.split(';').length > header.split(',').length ? ';' : ',';
 }
 
@@ -134,13 +134,15 @@ export function readCsv(text: string, file: string): ReadRecords {
 function recordOf(header: readonly Cell[], cells: readonly Cell[], file: string) {
   const places = new PlaceMap(file);
   const value: Record<string, RawValue> = {};
-  places.setValue([], cells[0]?.line ?? 1, 1);
+  // A field that has no column is missing from the header, once for all rows.
+  places.setValue([], header[0]?.line ?? 1, 1);
   header.forEach((name, index) => {
     const cell = cells[index];
     const path = name.text.trim().split('.');
     places.setKey(path, name.line, name.column);
-    if (cell === undefined || cell.text.trim() === '') return;
+    if (cell === undefined) return;
     places.setValue(path, cell.line, cell.column);
+    if (cell.text.trim() === '') return;
     setPath(value, path, cell.text.trim());
   });
   return places.record(value, []);
@@ -173,7 +175,8 @@ function headerProblems(header: readonly Cell[], file: string): Problem[] {
   const problems: Problem[] = [];
   for (const { text, line, column } of header) {
     const place = { file, line, column };
-    if (text.trim() === '')
+    const name = text.trim();
+    if (name === '')
       problems.push(
         problemAt(
           place,
@@ -182,16 +185,16 @@ function headerProblems(header: readonly Cell[], file: string): Problem[] {
           'name every column in the first line',
         ),
       );
-    else if (seen.has(text))
+    else if (seen.has(name))
       problems.push(
         problemAt(
           place,
           'csv/duplicate-column',
-          `the column "${text}" stands twice`,
+          `the column "${name}" stands twice`,
           'remove one of the two',
         ),
       );
-    seen.add(text);
+    seen.add(name);
   }
   return problems;
 }

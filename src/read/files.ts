@@ -1,7 +1,7 @@
 import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { type ListKind, listKinds } from '../model/kinds.ts';
-import { suggest } from './nearest.ts';
+import { nearest, suggest } from './nearest.ts';
 import { type Problem, problemAt } from './problem.ts';
 
 /** A file that holds records of one kind. */
@@ -15,6 +15,8 @@ export interface RecordFile {
 export interface ProjectFiles {
   readonly id: string;
   readonly records: readonly RecordFile[];
+  /** Kinds of which a file lies there under a name that is not read. */
+  readonly unread: readonly string[];
   readonly entries: readonly string[];
   /** Names of all files in `photos/`. */
   readonly photos: readonly string[];
@@ -61,7 +63,7 @@ async function listProject(
   }
   const problems: Problem[] = [];
   const records: RecordFile[] = [];
-  const entries: string[] = [];
+  const unread: string[] = [];
   const folders = await listDirectory(join(contentDir, id));
   for (const item of folders) {
     if (item.isDirectory() && !PLAIN_FOLDERS.has(item.name) && !item.name.startsWith('.')) {
@@ -87,9 +89,19 @@ async function listProject(
         /\.md$/.test(item.name)
       )
         continue;
-      if (match?.[1] && KINDS.includes(match[1]))
+      if (match?.[1] === 'project' && file !== `${id}/project.yaml`)
+        problems.push(
+          problemAt(
+            { file, line: 1, column: 1 },
+            'file/unknown',
+            'a project has one record of its own, in project.yaml of its folder',
+            `move it to ${id}/project.yaml`,
+          ),
+        );
+      else if (match?.[1] && KINDS.includes(match[1]))
         records.push({ kind: match[1] as RecordFile['kind'], file });
-      else
+      else {
+        unread.push(nearest(stemOf(item.name), KINDS) ?? '');
         problems.push(
           problemAt(
             { file, line: 1, column: 1 },
@@ -98,19 +110,41 @@ async function listProject(
             fileHint(item.name),
           ),
         );
+      }
     }
   }
-  for (const item of await listDirectory(join(contentDir, id, 'entries'))) {
-    if (item.isFile() && item.name.endsWith('.mdx')) entries.push(`${id}/entries/${item.name}`);
-  }
+  const entries = await listEntries(contentDir, id, problems);
   const photos = (await listDirectory(join(contentDir, id, 'photos')))
     .filter((item) => item.isFile())
     .map((item) => item.name);
-  return { files: { id, records, entries, photos }, problems };
+  return { files: { id, records, unread, entries, photos }, problems };
+}
+
+async function listEntries(contentDir: string, id: string, problems: Problem[]): Promise<string[]> {
+  const entries: string[] = [];
+  for (const item of await listDirectory(join(contentDir, id, 'entries'))) {
+    const file = `${id}/entries/${item.name}`;
+    const place = { file, line: 1, column: 1 };
+    if (item.name.startsWith('.')) continue;
+    if (item.isDirectory()) {
+      const message = `the folder "${item.name}" is not read`;
+      const fix = 'put its entries into entries/ itself';
+      problems.push(problemAt(place, 'file/unknown-folder', message, fix));
+    } else if (item.name.endsWith('.mdx')) entries.push(file);
+    else {
+      const fix = `name it "${item.name.replace(/\.[^.]*$/, '')}.mdx", or move it elsewhere`;
+      problems.push(problemAt(place, 'file/unknown', `"${item.name}" is no entry`, fix));
+    }
+  }
+  return entries;
+}
+
+function stemOf(name: string): string {
+  return name.replace(/\..*$/, '').split('-')[0] ?? '';
 }
 
 function fileHint(name: string): string {
-  const stem = name.replace(/\..*$/, '').split('-')[0] ?? '';
+  const stem = stemOf(name);
   const ending = name.replace(/^[^.]*/, '');
   if (KINDS.includes(stem))
     return ending === '.yml'

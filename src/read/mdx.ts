@@ -75,6 +75,15 @@ export function readMdx(text: string, file: string): { body: EntryBody; problems
           ),
         );
     }
+    if (node.type === 'image' || (node.type.startsWith('mdxJsx') && node.name === 'img'))
+      problems.push(
+        problemAt(
+          place,
+          'mdx/picture',
+          'a picture stands in an entry as <Photo>, which publishes no original',
+          'write <Photo file="…" alt="…" caption="…" />',
+        ),
+      );
     if (node.type.startsWith('mdxJsx') && node.name)
       components.push(componentOf(node, place, lines));
     if ((node.type === 'link' || node.type === 'definition') && node.url !== undefined)
@@ -109,13 +118,21 @@ function componentOf(node: MdxNode, place: Place, lines: readonly string[]): Use
   return { ...place, name: node.name ?? '', props };
 }
 
-/** The parser gives no place for a property, so it is looked for from its component on. */
+/** The parser gives no place for a property, so its name is looked for from its component on, outside of all values. */
 function findProp(from: Place, name: string, lines: readonly string[]): Place {
-  const pattern = new RegExp(`(?<![\\w-])${name.replace(/[^\w-]/g, '\\$&')}\\s*(?==|\\s|/|>)`, 'g');
-  for (let line = from.line; line <= lines.length && line < from.line + 40; line++) {
-    pattern.lastIndex = line === from.line ? from.column : 0;
-    const match = pattern.exec(lines[line - 1] ?? '');
-    if (match) return { file: from.file, line, column: match.index + 1 };
+  const text = lines.slice(from.line - 1, from.line + 40).join('\n');
+  const tokens = /"[^"]*"?|'[^']*'?|[{}]|[\w$:.-]+/g;
+  tokens.lastIndex = from.column;
+  let depth = 0;
+  // The first word is the component's own name.
+  tokens.exec(text);
+  for (let match = tokens.exec(text); match !== null; match = tokens.exec(text)) {
+    if (match[0] === '{') depth++;
+    if (match[0] === '}') depth--;
+    if (depth > 0 || match[0] !== name) continue;
+    const before = text.slice(0, match.index).split('\n');
+    const line = from.line + before.length - 1;
+    return { file: from.file, line, column: (before.at(-1)?.length ?? 0) + 1 };
   }
   return from;
 }

@@ -22,9 +22,10 @@ export function problemAt(place: Place, code: string, message: string, fix?: str
   return { level: 'error', code, file, line, column, message, ...(fix ? { fix } : {}) };
 }
 
-/** By file, then line, then column, then code: the order a builder works through them. */
+/** By file, then line, then column, then code: the order a builder works through them. What every row of a table says of its header is said once. */
 export function sortProblems(problems: Iterable<Problem>): Problem[] {
-  return [...problems].sort(
+  const once = new Map([...problems].map((problem) => [JSON.stringify(problem), problem]));
+  return [...once.values()].sort(
     (a, b) =>
       compareText(a.file, b.file) ||
       a.line - b.line ||

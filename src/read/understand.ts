@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import { type CamelKeys, camelKeys } from '../model/camel.ts';
-import { suggest } from './nearest.ts';
+import { nearest, suggest } from './nearest.ts';
 import { type Place, type Problem, problemAt } from './problem.ts';
 import type { Path, RawRecord, RawValue } from './raw.ts';
 
@@ -18,7 +18,24 @@ export function understand<Schema extends z.ZodObject>(
 ): Understood<CamelKeys<z.output<Schema>>> | Problem[] {
   const result = schema.safeParse(raw.value);
   if (result.success) return { value: camelKeys(result.data), raw };
-  return result.error.issues.flatMap((issue) => explain(issue, raw, schema, kind));
+  const { issues } = result.error;
+  const meant = misspelt(issues, schema);
+  return issues
+    .filter(
+      ({ path }) => valueAt(raw.value, path as Path) !== undefined || !meant.has(path.join('.')),
+    )
+    .flatMap((issue) => explain(issue, raw, schema, kind));
+}
+
+/** Paths of the fields that unknown ones stand for: a misspelt field is not also a missing one. */
+function misspelt(issues: readonly z.core.$ZodIssue[], schema: z.ZodObject): ReadonlySet<string> {
+  return new Set(
+    issues.flatMap((issue) => {
+      if (issue.code !== 'unrecognized_keys') return [];
+      const known = keysAt(schema, issue.path as Path);
+      return issue.keys.flatMap((key) => [...issue.path, nearest(key, known) ?? key].join('.'));
+    }),
+  );
 }
 
 function explain(
@@ -44,9 +61,10 @@ function explain(
     );
   }
   if (found === undefined) {
-    return [
-      problemAt(place, 'field/missing', `"${name}" is missing`, `add ${path.at(-1) ?? name}: …`),
-    ];
+    const fix = place.file.endsWith('.csv')
+      ? `fill in the column "${name}"`
+      : `add ${path.at(-1) ?? name}: …`;
+    return [problemAt(place, 'field/missing', `"${name}" is missing`, fix)];
   }
   if (issue.code === 'custom') {
     return [
@@ -95,7 +113,9 @@ function shown(value: RawValue): string {
 function valueAt(value: RawValue, path: Path): RawValue | undefined {
   let current: RawValue | undefined = value;
   for (const step of path) {
-    if (typeof current === 'string') return current;
+    // The items of a list in one cell.
+    if (typeof current === 'string')
+      return typeof step === 'number' ? current.trim().split(/\s+/)[step] : current;
     if (current === undefined || !Object.hasOwn(current, step)) return undefined;
     current = (current as Record<string | number, RawValue>)[step];
   }

@@ -72,19 +72,18 @@ function readYaml(text: string, file: string, shift: Shift): Tree {
   };
   places.setValue([], 1 + shift.lines, 1);
 
-  for (const error of [...document.errors, ...document.warnings]) {
-    const about =
-      error.code === 'DUPLICATE_KEY'
-        ? ['yaml/duplicate-key', 'remove one of the two']
-        : ['yaml/broken', undefined];
-    problems.push(
-      problemAt(
-        placeAt(error.pos[0]),
-        about[0] as string,
-        `broken YAML: ${firstLine(error.message)}`,
-        about[1] ?? hintFor(error.code),
-      ),
-    );
+  const errors = [...document.errors, ...document.warnings];
+  // A parser that has lost its way complains on; only its first complaint is about what was typed.
+  const broken = errors.find(({ code }) => code !== 'DUPLICATE_KEY');
+  for (const error of errors) {
+    const place = placeAt(error.pos[0]);
+    const said = `broken YAML: ${describe(error)}`;
+    if (error.code === 'DUPLICATE_KEY')
+      problems.push(problemAt(place, 'yaml/duplicate-key', said, 'remove one of the two'));
+    if (error === broken) {
+      const row = text.split('\n')[place.line - 1 - shift.lines] ?? '';
+      problems.push(problemAt(place, 'yaml/broken', said, hintFor(error.code, row)));
+    }
   }
 
   function walk(node: Node | null, path: Path): RawValue | undefined {
@@ -134,12 +133,16 @@ function scalarText(value: unknown, source: string | undefined): string | undefi
   return typeof value === 'string' ? value : (source ?? String(value));
 }
 
-function firstLine(message: string): string {
+function describe({ code, message }: { readonly code: string; readonly message: string }): string {
+  if (code === 'MULTIPLE_DOCS') return 'a second document starts here';
   return message.split('\n')[0] ?? message;
 }
 
-function hintFor(code: string): string | undefined {
-  if (code === 'TAB_AS_INDENT') return 'indent with spaces';
+function hintFor(code: string, row: string): string | undefined {
+  if (code === 'TAB_AS_INDENT' || /^ *\t/.test(row)) return 'indent with spaces';
+  if (code === 'MULTIPLE_DOCS') return 'remove the line "---"';
+  if (code === 'TAG_RESOLVE_FAILED' || code === 'BAD_SCALAR_START')
+    return 'put quotes around a text that starts with a sign';
   if (code === 'BLOCK_AS_IMPLICIT_KEY' || code === 'MULTILINE_IMPLICIT_KEY')
     return 'put quotes around a text that contains ": "';
   if (code === 'BAD_INDENT' || code === 'MISSING_CHAR')

@@ -1,6 +1,7 @@
 import AtTime from '../../components/AtTime.astro';
 import Change from '../../components/Change.astro';
 import Costs from '../../components/Costs.astro';
+import EntryHead from '../../components/EntryHead.astro';
 import EntryLink from '../../components/EntryLink.astro';
 import EntryTable from '../../components/EntryTable.astro';
 import Hazard from '../../components/Hazard.astro';
@@ -8,9 +9,10 @@ import Parts from '../../components/Parts.astro';
 import Photo from '../../components/Photo.astro';
 import Spec from '../../components/Spec.astro';
 import Tally from '../../components/Tally.astro';
+import TaskBox from '../../components/TaskBox.astro';
 import Timeline from '../../components/Timeline.astro';
 
-/** What an entry's text is rendered with: the components an author may use, and our own links and tables. */
+/** What an entry's text is rendered with: the components an author may use, and our own links, tables and task boxes. */
 export const entryParts = {
   AtTime,
   Change,
@@ -22,5 +24,7 @@ export const entryParts = {
   Tally,
   Timeline,
   a: EntryLink,
+  input: TaskBox,
   table: EntryTable,
+  th: EntryHead,
 };

@@ -1,0 +1,89 @@
+/** A stream of random numbers that is the same for the same seed on every machine. */
+export interface RandomStream {
+  /** Evenly spread in (0, 1), neither end included. */
+  uniform(): number;
+  /** Standard normal. */
+  normal(): number;
+  /** Student's t with ν degrees of freedom (a whole number). */
+  student(nu: number): number;
+}
+
+/** xoshiro128** by Blackman and Vigna (2018), seeded by splitmix32, and Marsaglia and Tsang's ziggurat (2000) for normal numbers. */
+export function randomStream(seed: number): RandomStream {
+  const state = new Uint32Array(4);
+  let mixed = seed >>> 0;
+  for (let i = 0; i < 4; i++) {
+    mixed = (mixed + 0x9e3779b9) >>> 0;
+    let z = mixed;
+    z = Math.imul(z ^ (z >>> 16), 0x85ebca6b);
+    z = Math.imul(z ^ (z >>> 13), 0xc2b2ae35);
+    state[i] = z ^ (z >>> 16);
+  }
+  let [a, b, c, d] = state as unknown as [number, number, number, number];
+
+  function bits(): number {
+    const scrambled = Math.imul(b, 5);
+    const result = Math.imul((scrambled << 7) | (scrambled >>> 25), 9);
+    const shifted = b << 9;
+    c ^= a;
+    d ^= b;
+    b ^= c;
+    a ^= d;
+    c ^= shifted;
+    d = (d << 11) | (d >>> 21);
+    return result >>> 0;
+  }
+
+  const uniform = () => (bits() + 0.5) / 4294967296;
+
+  function normal(): number {
+    for (;;) {
+      const word = bits();
+      const layer = word & 127;
+      // 24 bits of the word and its sign make the abscissa; 7 bits chose the layer.
+      const signed = (word >> 7) / 16777216;
+      const x = signed * (EDGES[layer] as number);
+      if (Math.abs(x) < (EDGES[layer + 1] as number)) return x;
+      if (layer === 0) return tail(signed < 0);
+      const top = HEIGHTS[layer + 1] as number;
+      const bottom = HEIGHTS[layer] as number;
+      if (bottom + uniform() * (top - bottom) < Math.exp((-x * x) / 2)) return x;
+    }
+  }
+
+  /** Beyond the last layer, Marsaglia's method for the tail of the normal distribution. */
+  function tail(negative: boolean): number {
+    for (;;) {
+      const x = -Math.log(uniform()) / TAIL;
+      if (-2 * Math.log(uniform()) > x * x) return negative ? -(TAIL + x) : TAIL + x;
+    }
+  }
+
+  function student(nu: number): number {
+    // Two closed forms (inverse of the distribution) for the few readings most rows have.
+    if (nu === 1) return Math.tan(Math.PI * (uniform() - 0.5));
+    if (nu === 2) {
+      const p = uniform();
+      return (2 * p - 1) / Math.sqrt(2 * p * (1 - p));
+    }
+    let squares = 0;
+    for (let i = 0; i < nu; i++) squares += normal() ** 2;
+    return normal() / Math.sqrt(squares / nu);
+  }
+
+  return { uniform, normal, student };
+}
+
+// 128 layers of equal area v under exp(−x²/2); r and v from Marsaglia and Tsang (2000), table for n = 128.
+const TAIL = 3.442619855899;
+const AREA = 9.91256303526217e-3;
+const EDGES = new Float64Array(130);
+const HEIGHTS = new Float64Array(130);
+EDGES[0] = AREA / Math.exp((-TAIL * TAIL) / 2);
+EDGES[1] = TAIL;
+for (let i = 2; i < 128; i++) {
+  const below = EDGES[i - 1] as number;
+  EDGES[i] = Math.sqrt(-2 * Math.log(AREA / below + Math.exp((-below * below) / 2)));
+}
+EDGES[128] = 0;
+for (let i = 1; i <= 128; i++) HEIGHTS[i] = Math.exp(-((EDGES[i] as number) ** 2) / 2);

@@ -1,0 +1,76 @@
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { drawChange } from '../../src/draw/change.ts';
+import { drawHistory } from '../../src/draw/history.ts';
+import { drawShare } from '../../src/draw/share.ts';
+import { drawSpending } from '../../src/draw/spending.ts';
+import { type SvgNode, writeSvg } from '../../src/draw/svg.ts';
+import { drawTimeline } from '../../src/draw/timeline.ts';
+import type { SpecFigures } from '../../src/measure/spec-figures.ts';
+import { drillPress } from './drill-press.ts';
+
+const { now } = drillPress;
+const reader = { language: 'en-GB', otherUnits: 'imperial' } as const;
+
+function specOf(id: string): SpecFigures {
+  const figures = now.spec(id);
+  if (figures === undefined) throw new Error(`the fixed project has no spec ${id}`);
+  return figures;
+}
+
+const fileOf = (name: string) => new URL(`files/${name}.svg`, import.meta.url);
+
+/** A drawing as it is kept: one piece to a line, so that a change shows as the lines it touches. */
+const written = (root: SvgNode) => `${writeSvg(root).replaceAll('><', '>\n<')}\n`;
+
+/** Where a drawing differs from its file first, for a reader; undefined when they are the same to the byte. */
+function differenceFrom(name: string, root: SvgNode): string | undefined {
+  if (!existsSync(fileOf(name)))
+    return `${name}.svg is not there; set UPDATE_GOLDEN=1, and look at it`;
+  const golden = readFileSync(fileOf(name), 'utf8');
+  if (golden === written(root)) return undefined;
+
+  const [before, after] = [golden.split('\n'), written(root).split('\n')];
+  const line = after.findIndex((text, index) => text !== before[index]);
+  return [
+    `${name}.svg differs from line ${line + 1} on; if that is meant, set UPDATE_GOLDEN=1, and look at it:`,
+    `- ${before[line] ?? '(end)'}`,
+    `+ ${after[line] ?? '(end)'}`,
+  ].join('\n');
+}
+
+describe('a drawing is the same to the byte as the one that was looked at:', () => {
+  const drawings: Readonly<Record<string, SvgNode | undefined>> = {
+    timeline: drawTimeline(now, {
+      language: 'en-GB',
+      entries: drillPress.entries,
+      marked: '3 May 2025',
+    }).root,
+    change: drawChange(specOf('spindle-load'), reader)?.root,
+    'change-without-uncertainty': drawChange(specOf('run-out'), reader)?.root,
+    history: drawHistory(specOf('spindle-load'), 'en-GB')?.root,
+    spending: drawSpending(now, 'en-GB')?.root,
+    share: drawShare(2, 3),
+  };
+
+  test.each(Object.entries(drawings))('%s', (name, root) => {
+    if (root === undefined) throw new Error('nothing was drawn');
+    if (process.env.UPDATE_GOLDEN === '1') writeFileSync(fileOf(name), written(root));
+    expect(differenceFrom(name, root)).toBeUndefined();
+  });
+});
+
+test('a drawing that has changed is told by its first line that did', () => {
+  const root = drawShare(1, 3);
+  expect(differenceFrom('share', root)?.split('\n').slice(1)).toEqual([
+    '- <line x1="0%" x2="66.667%" y1="7" y2="7" class="wide"/>',
+    '+ <line x1="0%" x2="33.333%" y1="7" y2="7" class="wide"/>',
+  ]);
+});
+
+test('where there is nothing to draw, nothing is drawn', () => {
+  const empty = drillPress.asOf(drillPress.firstDay);
+  const [unread] = empty.specs;
+  expect(unread && drawHistory(unread, 'en-GB')).toBeUndefined();
+  expect(unread && drawChange(unread, reader)).toBeUndefined();
+});

@@ -1,0 +1,45 @@
+import { readFile } from 'node:fs/promises';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { extname, join } from 'node:path';
+import sparticuz from '@sparticuz/chromium';
+import { type Browser, chromium } from 'playwright-core';
+
+/**
+ * A browser: the one that npm brings along on Linux, an installed Chrome elsewhere. Undefined where there is neither;
+ * on Linux that is an error.
+ */
+export async function openBrowser(): Promise<Browser | undefined> {
+  if (process.platform !== 'linux' || process.arch !== 'x64')
+    return chromium.launch({ channel: 'chrome' }).catch(() => undefined);
+  // Made for small cloud functions: one process for everything, which a page of this size brings down.
+  const args = sparticuz.args.filter((arg) => !['--single-process', '--no-zygote'].includes(arg));
+  return chromium.launch({ executablePath: await sparticuz.executablePath(), args });
+}
+
+const TYPES: Readonly<Record<string, string>> = {
+  '.html': 'text/html; charset=utf-8',
+  '.css': 'text/css',
+  '.svg': 'image/svg+xml',
+  '.webp': 'image/webp',
+  '.woff': 'font/woff',
+  '.woff2': 'font/woff2',
+  '.atom': 'application/atom+xml',
+  '.xml': 'application/xml',
+  '.txt': 'text/plain',
+};
+
+/** Serves a folder on this machine as a static host does. Close it when done. */
+export async function serve(folder: string): Promise<{ address: string; close(): void }> {
+  const server = createServer(async (request, response) => {
+    const path = decodeURIComponent(new URL(request.url ?? '/', 'http://x').pathname);
+    const file = join(folder, path.endsWith('/') ? `${path}index.html` : path);
+    const found = await readFile(file).catch(() => undefined);
+    response.writeHead(found ? 200 : 404, { 'Content-Type': TYPES[extname(file)] ?? 'text/plain' });
+    response.end(found ?? 'not found');
+  });
+  await new Promise<void>((ready) => server.listen(0, '127.0.0.1', ready));
+  // A server that listens on a port has an address of this kind.
+  const { port } = server.address() as AddressInfo;
+  return { address: `http://127.0.0.1:${port}/`, close: () => server.close() };
+}

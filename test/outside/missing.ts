@@ -1,0 +1,49 @@
+import { execFile } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { promisify } from 'node:util';
+import type { TestProject } from 'vitest/node';
+import { openBrowser } from './browser.ts';
+
+/** Why a check can't run on this machine; undefined where it can. */
+export interface Missing {
+  readonly java: string | undefined;
+  readonly browser: string | undefined;
+  readonly atomSchema: string | undefined;
+}
+
+declare module 'vitest' {
+  export interface ProvidedContext {
+    missing: Missing;
+  }
+}
+
+/** Looks for what npm can't bring along, and says once which checks are skipped without it. */
+export default async function lookForMissing(project: TestProject): Promise<void> {
+  const schema = join(process.env.WITNESSMARK_SCHEMAS ?? '', 'atom.rng');
+  const missing: Missing = {
+    java: (await hasJava()) ? undefined : 'the Nu Html Checker needs java, which is not installed',
+    browser: (await hasBrowser())
+      ? undefined
+      : 'accessibility and layout need a browser: install Chrome',
+    atomSchema: existsSync(schema)
+      ? undefined
+      : 'the RELAX NG check of the feed needs atom.rng, in the folder that WITNESSMARK_SCHEMAS names',
+  };
+  for (const reason of Object.values(missing)) if (reason) console.log(`Skipped here: ${reason}.`);
+  project.provide('missing', missing);
+}
+
+const hasJava = () =>
+  promisify(execFile)('java', ['-version']).then(
+    () => true,
+    () => false,
+  );
+
+// On Linux npm brings one, and a test that can't start it fails.
+async function hasBrowser(): Promise<boolean> {
+  if (process.platform === 'linux' && process.arch === 'x64') return true;
+  const browser = await openBrowser();
+  await browser?.close();
+  return browser !== undefined;
+}

@@ -1,0 +1,37 @@
+import { openBuiltDemo } from '../site/built-book.ts';
+
+/** Addresses of one page of every kind, below the site's root, and of as many entries as it takes to see every component. */
+export async function pageKinds(): Promise<string[]> {
+  const { book } = await openBuiltDemo();
+  const [project] = book.projects.filter(({ info }) => info.status === 'underway');
+  const spec = project?.now.specs.find(({ change, verdict }) => change && verdict)?.spec.id;
+  if (!project || !spec) throw new Error('the demo has no project under way with a judged change');
+  const inProject = ['', 'log/', 'costs/', 'hours/', 'parts/', 'specs/', `specs/${spec}/`];
+  return [
+    '',
+    'method/',
+    '404.html',
+    ...inProject.map((path) => `${project.id}/${path}`),
+    ...entriesWithEverything(book.projects),
+  ];
+}
+
+type Projects = Awaited<ReturnType<typeof openBuiltDemo>>['book']['projects'];
+
+function entriesWithEverything(projects: Projects): string[] {
+  const seen = new Set<string>();
+  return projects
+    .flatMap(({ id, entries }) =>
+      entries.map(({ slug, components }) => ({
+        path: `${id}/log/${slug}/`,
+        names: new Set(components.map(({ name }) => name)),
+      })),
+    )
+    .sort((a, b) => b.names.size - a.names.size)
+    .filter(({ names }) => {
+      const adds = !names.isSubsetOf(seen);
+      for (const name of names) seen.add(name);
+      return adds;
+    })
+    .map(({ path }) => path);
+}

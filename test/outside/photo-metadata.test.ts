@@ -1,0 +1,92 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import exifr from 'exifr';
+import sharp, { type Sharp } from 'sharp';
+import { describe, expect, inject, test } from 'vitest';
+import { inPhotoFolder } from '../photo/photo-folder.ts';
+import { filesOf } from '../site/pages.ts';
+import { webpChunks } from './webp-chunks.ts';
+
+const site = inject('site');
+
+/** Chunks that hold pixels; EXIF, XMP and ICCP are what else the format knows (RFC 9649 section 2.7). */
+const PIXELS = ['VP8', 'VP8L'];
+
+/** A picture that says who took it, where, and on what screen. */
+const tellTale = (): Sharp =>
+  sharp({ create: { width: 60, height: 40, channels: 3, background: '#963' } })
+    .withExif({
+      IFD0: { Artist: 'A. Neighbour' },
+      IFD3: {
+        GPSLatitudeRef: 'N',
+        GPSLatitude: '54/1 18/1 0/1',
+        GPSLongitudeRef: 'W',
+        GPSLongitude: '2/1 0/1 0/1',
+      },
+    })
+    .withXmp('<x:xmpmeta xmlns:x="adobe:ns:meta/"></x:xmpmeta>')
+    .withIccProfile('p3');
+
+describe('published photos', () => {
+  const pictures = filesOf(site.folder).filter((file) =>
+    /\.(avif|gif|jpe?g|png|tiff?|webp)$/i.test(file),
+  );
+
+  test('are WebP files of pixels and nothing else, to the last byte', async () => {
+    expect(pictures.length).toBeGreaterThan(50);
+    for (const file of pictures) {
+      const chunks = [...webpChunks(await readFile(join(site.folder, file))).keys()];
+      expect(PIXELS, file).toContain(chunks[0]);
+      expect(chunks, file).toHaveLength(1);
+    }
+  });
+
+  test('come from originals in which a reader of metadata finds a place and a name', async () => {
+    const originals = filesOf(site.content).filter((file) => /\.jpe?g$/i.test(file));
+    for (const file of originals) {
+      const { Artist, latitude } = await exifr.parse(join(site.content, file), { gps: true });
+      expect([Artist, latitude], file).toEqual([
+        expect.stringContaining('undisclosed'),
+        expect.any(Number),
+      ]);
+    }
+  });
+});
+
+test.each([
+  ['jpeg', () => tellTale().jpeg()],
+  ['png', () => tellTale().png()],
+  ['webp', () => tellTale().webp()],
+  ['avif', () => tellTale().avif()],
+  ['tiff', () => tellTale().tiff()],
+])('a photo in %s format loses what it tells when its sizes are derived', async (_, make) => {
+  await inPhotoFolder({ 'ram.jpg': await make().toBuffer() }, async (folder) => {
+    expect(await folder.derive()).toEqual([]);
+    const [size] = (await folder.manifest())['press/ram.jpg']?.sizes ?? [];
+    const derived = await readFile(join(folder.derived, size?.file ?? ''));
+    expect([...webpChunks(derived).keys()]).toEqual(['VP8']);
+  });
+});
+
+describe('the look for metadata', () => {
+  test('finds EXIF with name and place, XMP and a colour profile', async () => {
+    const chunks = webpChunks(await tellTale().webp().toBuffer());
+    expect([...chunks.keys()]).toEqual(expect.arrayContaining(['EXIF', 'XMP', 'ICCP']));
+    const exif = chunks.get('EXIF') ?? Buffer.alloc(0);
+    const { Artist, latitude } = await exifr.parse(exif.subarray(exif.indexOf('II*')), {
+      gps: true,
+    });
+    expect(Artist).toBe('A. Neighbour');
+    expect(latitude).toBeCloseTo(54.3, 6);
+  });
+
+  test('finds bytes that are hung on after the end', async () => {
+    const plain = await sharp({ create: { width: 9, height: 9, channels: 3, background: '#000' } })
+      .webp()
+      .toBuffer();
+    expect([...webpChunks(Buffer.concat([plain, Buffer.from('a clip')])).keys()]).toEqual([
+      'VP8',
+      'after the end',
+    ]);
+  });
+});

@@ -1,0 +1,130 @@
+import { readFileSync } from 'node:fs';
+import { Decimal } from 'decimal.js';
+import { describe, expect, test } from 'vitest';
+import { parse } from 'yaml';
+import { addedSince } from '../../src/book/added.ts';
+import type { Breakdown } from '../../src/book/figure.ts';
+import { openBook } from '../../src/book/open.ts';
+import type { Money } from '../../src/money/money.ts';
+import {
+  cell,
+  centsOf,
+  contentDir,
+  listIn,
+  minutesOf,
+  type Row,
+  rowsOf,
+  stateOf,
+  sumBy,
+} from './raw-ledger.ts';
+
+const book = await openBook(contentDir, { now: new Date('2026-12-31T12:00:00Z') });
+
+const moneyIn = ({ groups }: Breakdown<Money>) =>
+  Object.fromEntries(groups.map(({ key, figure }) => [key, figure.value.minor]));
+const minutesIn = ({ groups }: Breakdown<number>) =>
+  Object.fromEntries(groups.map(({ key, figure }) => [key, figure.value]));
+const by = (name: string, otherwise: string) => (row: Row) => cell(row, name) || otherwise;
+
+describe.each(['lapwing', 'ostermoor'])('the figures of %s, worked out a second way', (id) => {
+  const project = book.project(id);
+  if (project === undefined) throw new Error(`the demo has no project ${id}`);
+  const { now } = project;
+  const info = parse(readFileSync(`${contentDir}${id}/project.yaml`, 'utf8'));
+  const rates = rowsOf(id, 'rates');
+  const cents = (row: Row) => centsOf(row, info.currency, rates);
+  const counts = (row: Row) => info.rules?.tools !== 'out' || cell(row, 'category') !== 'tool';
+  const costs = rowsOf(id, 'costs').filter(counts);
+  const hours = rowsOf(id, 'hours');
+  const parts = rowsOf(id, 'parts');
+  const readings = rowsOf(id, 'readings');
+
+  test('money: overall, by category, phase and source', () => {
+    const overall = sumBy(costs, () => 'all', cents);
+    expect({ all: now.costsByCategory.total.value.minor }).toEqual(overall);
+    expect({ all: now.costsByPhase.total.value.minor }).toEqual(overall);
+    expect({ all: now.costsBySource.total.value.minor }).toEqual(overall);
+    expect(now.costsByCategory.total.value.currency).toBe(info.currency);
+
+    expect(moneyIn(now.costsByCategory)).toEqual(sumBy(costs, by('category', ''), cents));
+    expect(moneyIn(now.costsByPhase)).toEqual(sumBy(costs, by('phase', ''), cents));
+    expect(moneyIn(now.costsBySource)).toEqual(sumBy(costs, by('source', 'none'), cents));
+  });
+
+  test('hours: overall, by phase, work and person', () => {
+    const first = info.people[0].id;
+    const overall = sumBy(hours, () => 'all', minutesOf);
+    expect({ all: now.hoursByPhase.total.value }).toEqual(overall);
+    expect(minutesIn(now.hoursByPhase)).toEqual(sumBy(hours, by('phase', ''), minutesOf));
+    expect(minutesIn(now.hoursByWork)).toEqual(sumBy(hours, by('work', ''), minutesOf));
+    expect(minutesIn(now.hoursByPerson)).toEqual(sumBy(hours, by('who', first), minutesOf));
+  });
+
+  test('hours of each phase against its plan, and days late', () => {
+    const worked = sumBy(hours, by('phase', ''), minutesOf);
+    for (const row of rowsOf(id, 'phases')) {
+      const figures = now.phases.find(({ phase }) => phase.id === row.id);
+      const planned = minutesOf({ hours: cell(row, 'planned-hours') });
+      expect(figures?.over).toBe((worked[cell(row, 'id')] ?? 0) - planned);
+      const finished = cell(row, 'finished');
+      if (finished === '') continue;
+      const days = (Date.parse(finished) - Date.parse(cell(row, 'planned-finish'))) / 86_400_000;
+      expect(figures?.late).toBe(days);
+    }
+  });
+
+  test('parts: by source and by state', () => {
+    const sizes = (groups: ReadonlyMap<string, readonly unknown[]>) =>
+      Object.fromEntries([...groups].map(([key, group]) => [key, group.length]));
+    const states = sumBy(parts, (row) => stateOf(row).replace('got', 'in-hand'));
+    expect(sizes(now.partsBySource)).toEqual(sumBy(parts, by('source', '')));
+    expect(sizes(now.partsByState)).toEqual(states);
+  });
+
+  test('readings: the mean of every one of them', () => {
+    const specs = new Map(rowsOf(id, 'specs').map((row) => [cell(row, 'id'), cell(row, 'unit')]));
+    expect(project.readings).toHaveLength(readings.length);
+    for (const row of readings) {
+      // The demo reads everything in the unit of its spec, so that no conversion stands in between.
+      expect(cell(row, 'unit')).toBe(specs.get(cell(row, 'spec')));
+      const values = listIn(row, 'values').map((text) => new Decimal(text));
+      const mean = Decimal.sum(...values).div(values.length);
+      const ours = project.readings.find(({ reading }) => reading.id === row.id)?.value;
+      expect(
+        mean
+          .minus(ours ?? Number.NaN)
+          .abs()
+          .toNumber(),
+      ).toBeLessThan(1e-12);
+    }
+  });
+
+  test('running totals at every entry, and what each entry added', () => {
+    let before = '';
+    for (const entry of project.entries) {
+      const view = project.asOf(entry.date);
+      const upTo = (row: Row) => cell(row, 'date') <= entry.date;
+      const isNew = (row: Row) => upTo(row) && cell(row, 'date') > before;
+      const tally = addedSince(view, entry);
+      const sum = (rows: readonly Row[], size: (row: Row) => number | Decimal) =>
+        sumBy(rows, () => 'all', size).all ?? 0;
+
+      expect(view.costsByCategory.total.value.minor).toBe(sum(costs.filter(upTo), cents));
+      expect(view.hoursByPhase.total.value).toBe(sum(hours.filter(upTo), minutesOf));
+      expect(tally.costs.value.minor).toBe(sum(costs.filter(isNew), cents));
+      expect(tally.hours.value).toBe(sum(hours.filter(isNew), minutesOf));
+      expect(tally.readings.value).toBe(readings.filter(isNew).length);
+      expect(tally.allReadings.value).toBe(readings.filter(upTo).length);
+      const fitted = parts.map((row) => cell(row, 'fitted')).filter(Boolean);
+      expect(tally.allFitted.value).toBe(fitted.filter((day) => day <= entry.date).length);
+      before = entry.date;
+    }
+  });
+
+  test('a row a hundredth dearer, or a minute longer, would be seen', () => {
+    const dearer = costs.map((row, index) => (index === 0 ? cents(row).plus(1) : cents(row)));
+    expect(now.costsByCategory.total.value.minor).toBe(Decimal.sum(...dearer).toNumber() - 1);
+    const longer = hours.map((row, index) => minutesOf(row) + (index === 0 ? 1 : 0));
+    expect(now.hoursByPhase.total.value).toBe(longer.reduce((sum, size) => sum + size, 0) - 1);
+  });
+});

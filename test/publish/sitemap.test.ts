@@ -1,0 +1,43 @@
+import { expect, test } from 'vitest';
+import { openBook } from '../../src/book/open.ts';
+import { addressesOf } from '../../src/publish/address.ts';
+import { sitemap, sitePages } from '../../src/publish/sitemap.ts';
+import type { Day } from '../../src/time/day.ts';
+import { inContentFolder, NOON } from '../check/content-folder.ts';
+
+const book = await inContentFolder({}, (folder) => openBook(folder, { now: NOON }));
+const to = addressesOf('https://shed.example/');
+
+test('sitePages lists every page with the day its content last changed, and no day for a spec without a reading', () => {
+  const pages = sitePages(book, to).map(({ path, changed }) => `${path} ${changed}`);
+  expect(pages).toEqual([
+    '/ 2025-04-13',
+    '/method/ 2025-04-13',
+    '/press/ 2025-04-13',
+    '/press/log/ 2025-04-13',
+    '/press/specs/ 2025-04-13',
+    '/press/costs/ 2025-04-13',
+    '/press/hours/ 2025-04-13',
+    '/press/parts/ 2025-04-13',
+    '/press/log/2025-04-13-the-ram-slides/ 2025-04-13',
+    '/press/specs/ram-play/ 2025-04-13',
+    '/press/specs/screw-torque/ undefined',
+  ]);
+});
+
+test('sitemap writes addresses with the host, lastmod only where it is known, and escapes what XML needs', () => {
+  const day = '2025-04-13' as Day;
+  const text = sitemap(
+    [
+      { path: '/press/?a=1&b=<2>', changed: day },
+      { path: '/press/specs/screw-torque/', changed: undefined },
+    ],
+    to,
+  );
+  expect(text).toBe(`<?xml version="1.0" encoding="UTF-8"?>
+<urlset xmlns="http://www.sitemaps.org/schemas/sitemap/0.9">
+  <url><loc>https://shed.example/press/?a=1&amp;b=%3C2%3E</loc><lastmod>2025-04-13</lastmod></url>
+  <url><loc>https://shed.example/press/specs/screw-torque/</loc></url>
+</urlset>
+`);
+});

@@ -1,0 +1,69 @@
+import { execFile } from 'node:child_process';
+import { cp, mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { promisify } from 'node:util';
+import type { TestProject } from 'vitest/node';
+import { plantSecrets } from './plant.ts';
+
+/** A site built for the tests. */
+export interface BuiltSite {
+  /** The built site. */
+  readonly folder: string;
+  /** The content folder it was built from. */
+  readonly content: string;
+  /** Its public address. */
+  readonly address: string;
+  /** Secrets in the content that no file of the site may hold. */
+  readonly secrets: readonly string[];
+}
+
+declare module 'vitest' {
+  export interface ProvidedContext {
+    /** The demo, built from a copy with secrets planted in it. */
+    site: BuiltSite;
+    /** One project of it, published in a folder of a host. */
+    siteInFolder: BuiltSite;
+  }
+}
+
+const IN_FOLDER = 'https://x.example/y/';
+
+/** Builds what the tests look at, once and before any of them: two builds at a time would share Astro's own work files. */
+export default async function buildOnce(project: TestProject): Promise<() => Promise<void>> {
+  const home = await mkdtemp(join(tmpdir(), 'witnessmark-site-'));
+  try {
+    const content = join(home, 'demo/content');
+    await cp('content', content, { recursive: true });
+    const secrets = await plantSecrets(content);
+    const siteYaml = await readFile(join(content, 'site.yaml'), 'utf8');
+    const address = /^address: (\S+)$/m.exec(siteYaml)?.[1] ?? '';
+    project.provide('site', await build(join(home, 'demo'), { content, address, secrets }));
+
+    const one = join(home, 'one/content');
+    await mkdir(one, { recursive: true });
+    await cp(join(content, 'ostermoor'), join(one, 'ostermoor'), { recursive: true });
+    await writeFile(join(one, 'site.yaml'), siteYaml.replace(address, IN_FOLDER));
+    const inFolder = { content: one, address: IN_FOLDER, secrets };
+    project.provide('siteInFolder', await build(join(home, 'one'), inFolder));
+  } catch (error) {
+    await rm(home, { recursive: true, force: true });
+    throw error;
+  }
+  return () => rm(home, { recursive: true, force: true });
+}
+
+/** Builds a content folder by the same command that a builder types. */
+async function build(home: string, site: Omit<BuiltSite, 'folder'>): Promise<BuiltSite> {
+  const folder = join(home, 'site');
+  await promisify(execFile)(process.execPath, ['src/cli/run.mjs', 'build'], {
+    env: {
+      ...process.env,
+      NODE_ENV: 'production',
+      WITNESSMARK_CONTENT: site.content,
+      WITNESSMARK_DIST: folder,
+      WITNESSMARK_WORK: join(home, 'work'),
+    },
+  });
+  return { ...site, folder };
+}

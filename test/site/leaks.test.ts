@@ -1,0 +1,67 @@
+import { cp, mkdir, mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import sharp from 'sharp';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { findLeaks } from '../../src/cli/leaks.ts';
+
+describe('findLeaks', () => {
+  let home: string;
+  const original = () => join(home, 'content/lathe/photos/bed.jpg');
+  const published = (name: string) => join(home, 'site', name);
+  const leaks = () => findLeaks(join(home, 'site'), join(home, 'content'));
+  const grey = () => sharp({ create: { width: 40, height: 30, channels: 3, background: '#777' } });
+
+  beforeEach(async () => {
+    home = await mkdtemp(join(tmpdir(), 'witnessmark-leaks-'));
+    await mkdir(join(home, 'content/lathe/photos'), { recursive: true });
+    await mkdir(join(home, 'site/photos'), { recursive: true });
+    await grey().jpeg().toFile(original());
+  });
+  afterEach(() => rm(home, { recursive: true }));
+
+  test('finds nothing in a site of derived pictures without metadata', async () => {
+    await sharp(original()).webp().toFile(published('photos/bed.webp'));
+    await grey().png().toFile(published('photos/plain.png'));
+    expect(await leaks()).toEqual([]);
+  });
+
+  test('finds an original under its own name', async () => {
+    await cp(original(), published('photos/bed.jpg'));
+    expect(await leaks()).toEqual(['photos/bed.jpg']);
+  });
+
+  test('finds an original under another name and ending', async () => {
+    await cp(original(), published('data.bin'));
+    expect(await leaks()).toEqual(['data.bin']);
+  });
+
+  test.each([
+    [
+      'EXIF',
+      () =>
+        grey()
+          .withExif({ IFD0: { Artist: 'someone' } })
+          .webp(),
+    ],
+    ['XMP', () => grey().withXmp('<x:xmpmeta xmlns:x="adobe:ns:meta/"></x:xmpmeta>').webp()],
+    ['a colour profile', () => grey().withIccProfile('p3').webp()],
+    [
+      'EXIF in a JPEG',
+      () =>
+        grey()
+          .withExif({ IFD0: { Artist: 'someone' } })
+          .jpeg(),
+    ],
+    [
+      'EXIF in an AVIF',
+      () =>
+        grey()
+          .withExif({ IFD0: { Artist: 'someone' } })
+          .avif(),
+    ],
+  ])('finds a picture with %s', async (_, make) => {
+    await make().toFile(published('photos/picture.webp'));
+    expect(await leaks()).toEqual(['photos/picture.webp']);
+  });
+});

@@ -1,0 +1,120 @@
+import { describe, expect, test } from 'vitest';
+import type { Breakdown } from '../../src/book/figure.ts';
+import { showMoney } from '../../src/money/money.ts';
+import { isoDuration, showDuration } from '../../src/time/duration.ts';
+import { openBuiltDemo } from './built-book.ts';
+import { attribute, type Element, select, textOf } from './pages.ts';
+
+const { book, page } = await openBuiltDemo();
+const pounds = (money: Parameters<typeof showMoney>[0]) => showMoney(money, 'en-GB');
+const cellsOf = (row: Element | undefined) => (row ? select(row, 'td').map(textOf) : []);
+const values = (elements: readonly Element[], name: string) =>
+  elements.map((element) => attribute(element, name));
+
+/** Texts of a breakdown's sums on its page against the book's. */
+function expectSums<Value>(
+  path: string,
+  prefix: string,
+  sums: Breakdown<Value>,
+  show: (value: Value) => string,
+): void {
+  const shown = sums.groups.map(({ key }) => {
+    const [group] = select(page(path).root, `#${prefix}-${key}`);
+    return group ? select(group, '.figure').map(textOf)[0] : 'none';
+  });
+  expect(shown).toEqual(sums.groups.map(({ figure }) => show(figure.value)));
+  const opened = sums.groups.map(({ key }) => {
+    const [group] = select(page(path).root, `#${prefix}-${key}`);
+    return group ? select(group, 'li').length : 0;
+  });
+  expect(opened).toEqual(sums.groups.map(({ figure }) => figure.rows.length));
+}
+
+describe.each(book.projects.map((project) => ({ project, id: project.id })))(
+  '$id',
+  ({ project, id }) => {
+    const view = project.now;
+
+    test('the cost page shows the total of the book, and its last row runs up to it', () => {
+      const { root } = page(`${id}/costs/`);
+      const total = view.costsByCategory.total.value;
+      const [lead] = select(root, '.lead').flatMap((part) => select(part, 'data'));
+      expect(lead && [attribute(lead, 'value'), textOf(lead)]).toEqual([
+        String(total.minor),
+        pounds(total),
+      ]);
+
+      const rows = project.costs.map((row) => select(root, `#${row.id}`)[0]);
+      const amounts = rows.flatMap((row) => (row ? values(select(row, 'data'), 'value') : 'none'));
+      expect(amounts).toEqual(project.costs.map(({ counted }) => String(counted.minor)));
+      expect(cellsOf(rows.at(-1)).at(-1)).toBe(pounds(total));
+    });
+
+    test('the sums by category, phase and source are those of the book, and each opens to all its rows', () => {
+      expectSums(`${id}/costs/`, 'category', view.costsByCategory, pounds);
+      expectSums(`${id}/costs/`, 'phase', view.costsByPhase, pounds);
+      expectSums(`${id}/costs/`, 'source', view.costsBySource, pounds);
+    });
+
+    test('the hours page shows the total of the book, and its last row runs up to it', () => {
+      const { root } = page(`${id}/hours/`);
+      const total = view.hoursByPhase.total.value;
+      const [lead] = select(root, '.lead').flatMap((part) => select(part, 'time'));
+      expect(lead && [attribute(lead, 'datetime'), textOf(lead)]).toEqual([
+        isoDuration(total),
+        `${showDuration(total)} h`,
+      ]);
+
+      const rows = project.hours.map((row) => select(root, `#${row.id}`)[0]);
+      expect(rows.map((row) => cellsOf(row).at(-2))).toEqual(
+        project.hours.map(({ hours }) => showDuration(hours)),
+      );
+      expect(cellsOf(rows.at(-1)).at(-1)).toBe(showDuration(total));
+    });
+
+    test('the sums by phase, work and person are those of the book, and each opens to all its rows', () => {
+      const hours = (minutes: number) => `${showDuration(minutes)} h`;
+      expectSums(`${id}/hours/`, 'by-phase', view.hoursByPhase, hours);
+      expectSums(`${id}/hours/`, 'by-work', view.hoursByWork, hours);
+      expectSums(`${id}/hours/`, 'by-person', view.hoursByPerson, hours);
+    });
+
+    test('the parts page counts the parts of each source as the book does, and lists as many', () => {
+      const { root } = page(`${id}/parts/`);
+      const counts = select(root, '.shares')
+        .flatMap((table) => select(table, 'td.number'))
+        .map(textOf);
+      expect(counts).toEqual([...view.partsBySource.values()].map((parts) => String(parts.length)));
+      const listed = select(root, 'section').filter((part) =>
+        /^source-/.test(attribute(part, 'aria-labelledby') ?? ''),
+      );
+      expect(listed.map((part) => select(part, 'tr').length - 1).map(String)).toEqual(counts);
+      expect(textOf(select(root, '.lead')[0] ?? root)).toBe(
+        `${view.parts.length} parts from ${counts.length} sources.`,
+      );
+    });
+
+    test('the front pages show the same totals as the ledger pages', () => {
+      for (const path of ['', `${id}/`]) {
+        const numbers = select(page(path).root, '.standing').flatMap((part) => [
+          ...values(select(part, 'time'), 'datetime'),
+          ...values(select(part, 'data'), 'value'),
+        ]);
+        expect(numbers).toContain(isoDuration(view.hoursByPhase.total.value));
+        expect(numbers).toContain(String(view.costsByCategory.total.value.minor));
+      }
+    });
+
+    test('every spec page leads with the latest value of the book and lists every reading', () => {
+      for (const { spec, latest, history } of view.specs) {
+        const { root } = page(`${id}/specs/${spec.id}/`);
+        const [lead] = select(root, '.standing').flatMap((part) =>
+          values(select(part, 'data'), 'value'),
+        );
+        expect(lead).toBe(latest && String(latest.value));
+        const listed = history.filter(({ reading }) => select(root, `#${reading.id}`).length === 1);
+        expect(listed).toHaveLength(history.length);
+      }
+    });
+  },
+);
