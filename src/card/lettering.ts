@@ -32,7 +32,8 @@ const FILES: Readonly<Record<Weight, string>> = {
 export async function loadLettering(): Promise<Lettering> {
   const [regular, bold] = await Promise.all([loadFont(FILES.regular), loadFont(FILES.bold)]);
   const fontOf = (weight: Weight = 'regular') => (weight === 'bold' ? bold : regular);
-  const width = (text: string, size: number, weight?: Weight) => fontOf(weight).getAdvanceWidth(text, size);
+  const width = (text: string, size: number, weight?: Weight) =>
+    fontOf(weight).getAdvanceWidth(text, size);
 
   return {
     width,
@@ -50,7 +51,8 @@ export async function loadLettering(): Promise<Lettering> {
         words = words.slice(count);
       }
       const last = fitted.at(-1);
-      if (words.length > 0 && last !== undefined) fitted[fitted.length - 1] = `${last.replace(/[,;:.]$/, '')} …`;
+      if (words.length > 0 && last !== undefined)
+        fitted[fitted.length - 1] = `${last.replace(/[,;:.]$/, '')} …`;
       return fitted;
     },
   };
@@ -58,5 +60,7 @@ export async function loadLettering(): Promise<Lettering> {
 
 async function loadFont(file: string): Promise<Font> {
   const bytes = await readFile(createRequire(import.meta.url).resolve(file));
-  return opentype.parse(bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength) as ArrayBuffer);
+  return opentype.parse(
+    bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength) as ArrayBuffer,
+  );
 }

@@ -1,5 +1,7 @@
 import { execFile } from 'node:child_process';
 import { existsSync } from 'node:fs';
+import { rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 import type { TestProject } from 'vitest/node';
@@ -40,10 +42,12 @@ const hasJava = () =>
     () => false,
   );
 
-// On Linux npm brings one, and a test that can't start it fails.
 async function hasBrowser(): Promise<boolean> {
-  if (process.platform === 'linux' && process.arch === 'x64') return true;
-  const browser = await openBrowser();
+  // A first run that was broken off leaves half a browser, which would pass for a whole one ever after.
+  const browser = await openBrowser().catch(async () => {
+    await rm(join(tmpdir(), 'chromium'), { force: true });
+    return openBrowser();
+  });
   await browser?.close();
   return browser !== undefined;
 }
