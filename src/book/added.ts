@@ -48,15 +48,17 @@ export function addedSince(view: View, entry: Entry): Added {
       fitted.filter(({ date }) => isNew(date)),
       'parts fitted',
     ),
-    allFitted: count(fitted, 'parts fitted so far'),
+    allFitted: count(fitted, 'part', 'fitted so far'),
     readings: count(
       readings.filter(({ date }) => isNew(date)),
-      'readings',
+      'reading',
+      '',
     ),
-    allReadings: count(readings, 'readings so far'),
+    allReadings: count(readings, 'reading', 'so far'),
   };
 }
 
-function count(rows: Figure<number>['rows'], what: string): Figure<number> {
-  return { value: rows.length, rows, how: `${rows.length} ${what}` };
+function count(rows: Figure<number>['rows'], noun: string, after: string): Figure<number> {
+  const how = `${rows.length} ${noun}${rows.length === 1 ? '' : 's'} ${after}`.trim();
+  return { value: rows.length, rows, how };
 }
