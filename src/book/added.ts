@@ -46,7 +46,8 @@ export function addedSince(view: View, entry: Entry): Added {
     ),
     fitted: count(
       fitted.filter(({ date }) => isNew(date)),
-      'parts fitted',
+      'part',
+      'fitted',
     ),
     allFitted: count(fitted, 'part', 'fitted so far'),
     readings: count(
