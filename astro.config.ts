@@ -16,6 +16,8 @@ export default defineConfig({
   publicDir: join(workDir, 'public'),
   cacheDir: join(workDir, 'astro'),
   trailingSlash: 'always',
+  // The default drops a line break between words and an expression, and with it the space between them.
+  compressHTML: true,
   build: { format: 'directory', assets: 'assets', inlineStylesheets: 'never' },
   integrations: [mdx(), reloadOnContent(refreshPhotos)],
   markdown: {
