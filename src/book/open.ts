@@ -1,4 +1,5 @@
 import { checkContent } from '../check/check.ts';
+import type { CrossChecks } from '../measure/cross-check.ts';
 import { readContent } from '../read/content.ts';
 import { deepFreeze } from './once.ts';
 import { makeProject } from './project.ts';
@@ -10,6 +11,8 @@ export interface OpenOptions {
   readonly now: Date;
   /** Whether entries marked as drafts are in it. */
   readonly drafts?: boolean;
+  /** Cross-checks of worked-out values made before; without them every value shows the GUM's interval. */
+  readonly checks?: CrossChecks;
 }
 
 /**
@@ -18,11 +21,13 @@ export interface OpenOptions {
  */
 export async function openBook(
   contentDir: string,
-  { now, drafts = false }: OpenOptions,
+  { now, drafts = false, checks = new Map() }: OpenOptions,
 ): Promise<Book> {
   const content = await readContent(contentDir);
   const problems = checkContent(content, now);
-  const projects = content.projects.flatMap((project) => makeProject(project, { drafts }) ?? []);
+  const projects = content.projects.flatMap(
+    (project) => makeProject(project, { drafts, checks }) ?? [],
+  );
   return Object.freeze({
     site: deepFreeze(content.site?.value),
     projects: Object.freeze(projects),

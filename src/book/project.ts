@@ -1,10 +1,9 @@
 import { currencyOf } from '../check/money.ts';
 import { costRow } from '../cost/costs.ts';
-import { measure } from '../measure/reading.ts';
+import type { CrossChecks } from '../measure/cross-check.ts';
+import { measureAll } from '../measure/measure-all.ts';
 import type { ReadProject } from '../read/content.ts';
 import { type Day, earliestDay, latestDay } from '../time/day.ts';
-import type { QuantityKind } from '../units/kinds.ts';
-import { kindOf } from '../units/unit.ts';
 import { deepFreeze } from './once.ts';
 import type { Entry, Project, View } from './types.ts';
 import { viewOf } from './view.ts';
@@ -12,27 +11,19 @@ import { viewOf } from './view.ts';
 /** Makes a project of the book from what was read, or undefined when its project file is not usable. */
 export function makeProject(
   read: ReadProject,
-  { drafts }: { drafts: boolean },
+  { drafts, checks = new Map() }: { drafts: boolean; checks?: CrossChecks },
 ): Project | undefined {
   if (read.info === undefined) return undefined;
   const info = read.info.value;
   const valuesOf = <Value>(list: readonly { readonly value: Value }[]) =>
     list.map(({ value }) => value);
   const currency = currencyOf(read) ?? 'XXX';
-  const specs = new Map(
-    valuesOf(read.lists.specs)
-      .filter(({ quantity, unit, min, max, nominal, target }) =>
-        areUnitsOf(quantity, [unit, ...[min, max, nominal, target].map((limit) => limit?.unit)]),
-      )
-      .map((spec) => [spec.id, spec]),
-  );
-  const instruments = new Map(
-    valuesOf(read.lists.instruments)
-      .filter(({ quantity, step, statedError, certificateU }) =>
-        areUnitsOf(quantity, [step?.unit, statedError?.unit, certificateU?.unit]),
-      )
-      .map((instrument) => [instrument.id, instrument]),
-  );
+  const measured = measureAll({
+    specs: valuesOf(read.lists.specs),
+    instruments: valuesOf(read.lists.instruments),
+    readings: byDate(valuesOf(read.lists.readings)),
+    checks,
+  });
   const rates = byDate(valuesOf(read.lists.rates));
   const firstPerson = info.people[0]?.id ?? '';
 
@@ -42,8 +33,8 @@ export function makeProject(
     currency,
     sources: valuesOf(read.lists.sources),
     phases: valuesOf(read.lists.phases),
-    specs: [...specs.values()],
-    instruments: [...instruments.values()],
+    specs: measured.specs,
+    instruments: measured.instruments,
     parts: valuesOf(read.lists.parts),
     hours: byDate(valuesOf(read.lists.hours)).map((row) => ({
       ...row,
@@ -52,13 +43,7 @@ export function makeProject(
     costs: byDate(valuesOf(read.lists.costs)).flatMap(
       (record) => costRow(record, { currency, tools: info.rules.tools, rates }) ?? [],
     ),
-    readings: byDate(valuesOf(read.lists.readings)).flatMap((reading) => {
-      const spec = specs.get(reading.spec);
-      if (spec === undefined || !areUnitsOf(spec.quantity, [reading.unit])) return [];
-      const instrument = instruments.get(reading.instrument);
-      const fits = instrument?.quantity === spec.quantity;
-      return [measure(reading, spec, fits ? instrument : undefined)];
-    }),
+    readings: measured.readings,
     rates,
     searches: byDate(valuesOf(read.lists.searches)),
     entries: makeEntries(read, drafts),
@@ -70,6 +55,8 @@ export function makeProject(
 
   const project: Project = {
     ...deepFreeze(parts),
+    values: deepFreeze(measured.values),
+    recipes: measured.recipes,
     firstDay: earliestDay(days) ?? lastDay,
     lastDay,
     asOf(day) {
@@ -82,11 +69,6 @@ export function makeProject(
     },
   };
   return Object.freeze(project);
-}
-
-/** Whether units all belong to a quantity; the check has named those that do not. */
-function areUnitsOf(quantity: QuantityKind, units: readonly (string | undefined)[]): boolean {
-  return units.every((unit) => unit === undefined || kindOf(unit) === quantity);
 }
 
 function makeEntries(read: ReadProject, drafts: boolean): Entry[] {

@@ -1,7 +1,9 @@
 import type { CostRow } from '../cost/costs.ts';
 import type { WorkedRow } from '../hours/hours.ts';
 import type { Measured } from '../measure/reading.ts';
+import type { Recipe } from '../measure/recipe.ts';
 import type { SpecFigures } from '../measure/spec-figures.ts';
+import type { ValuesBySpec } from '../measure/worked.ts';
 import type {
   EntryInfo,
   Instrument,
@@ -48,6 +50,10 @@ export interface Project {
   readonly hours: readonly WorkedRow[];
   readonly costs: readonly CostRow[];
   readonly readings: readonly Measured[];
+  /** Values of every spec by its id, read or worked out, in order of date. */
+  readonly values: ValuesBySpec;
+  /** How each derived spec is worked out. */
+  readonly recipes: ReadonlyMap<string, Recipe>;
   readonly rates: readonly Rate[];
   readonly searches: readonly Search[];
   readonly entries: readonly Entry[];

@@ -69,8 +69,7 @@ export function viewOf(project: Project, day: Day): View {
       ),
     ),
     specs: once(() => {
-      const bySpec = Map.groupBy(project.readings, ({ reading }) => reading.spec);
-      return project.specs.map((spec) => specFigures(spec, bySpec.get(spec.id) ?? [], day));
+      return project.specs.map((spec) => specFigures(spec, project.values.get(spec.id) ?? [], day));
     }),
   };
   const specIndex = once(() => new Map(lazy.specs().map((figures) => [figures.spec.id, figures])));

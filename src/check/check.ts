@@ -4,6 +4,7 @@ import { type Day, dayIn } from '../time/day.ts';
 import { componentsAreUsedRight } from './components.ts';
 import { datesAreInOrder, nothingFromTheFuture } from './dates.ts';
 import { daysHave24Hours } from './day-hours.ts';
+import { derivedSpecsWorkOut, exclusionsAreExplained, readingPhotosExist } from './derived.ts';
 import { entriesAreNamedByDay, momentsHaveAVideo } from './entries.ts';
 import { idsAreUnique } from './ids.ts';
 import { knownIds } from './known-ids.ts';
@@ -24,6 +25,9 @@ const rules: readonly Rule[] = [
   daysHave24Hours,
   amountsHaveCurrency,
   unitsFitQuantities,
+  derivedSpecsWorkOut,
+  exclusionsAreExplained,
+  readingPhotosExist,
   phasesDoNotLoop,
   entriesAreNamedByDay,
   momentsHaveAVideo,

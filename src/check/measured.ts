@@ -1,9 +1,11 @@
 import type { ReadEntry, ReadProject } from '../read/content.ts';
 import type { UsedComponent } from '../read/mdx.ts';
 import { type Problem, problemAt } from '../read/problem.ts';
+import type { Day } from '../time/day.ts';
+import { valuesOfProject } from './project-values.ts';
 import type { Rule } from './rule.ts';
 
-/** A value that an entry shows has been read by the entry's day: `Spec` needs a reading, `Change` one before and one after. */
+/** A value that an entry shows has been read, or worked out, by the entry's day: `Spec` needs a reading, `Change` one before and one after. */
 export const shownValuesAreMeasured: Rule = ({ project }) => {
   if (project.lost.kinds.has('readings') || (project.lost.ids.get('readings')?.length ?? 0) > 0)
     return [];
@@ -20,20 +22,41 @@ function unmeasured(component: UsedComponent, entry: ReadEntry, project: ReadPro
   return [prop.literal].flat().flatMap((id): Problem[] => {
     if (typeof id !== 'string' || !project.lists.specs.some(({ value }) => value.id === id))
       return [];
-    const states = project.lists.readings
-      .filter(({ value }) => value.spec === id && value.date <= entry.value.date)
-      .map(({ value }) => value.state);
+    const workedOut = workedOutStates(id, entry.value.date, project);
+    const states = workedOut ?? readStates(id, entry.value.date, project);
     const lacking = component.name === 'Spec' ? lacksValue(states, wanted) : lacksChange(states);
-    if (lacking === undefined) return [];
+    if (lacking === undefined || hasMistake(id, project)) return [];
+    const what = workedOut ? lacking.replace('reading', 'worked-out value') : lacking;
     return [
       problemAt(
         prop,
         'component/no-reading',
-        `<${component.name}> of "${id}": there is no ${lacking} on or before ${entry.value.date}`,
-        'add the reading to ledger/readings, or take the component out',
+        `<${component.name}> of "${id}": there is no ${what} on or before ${entry.value.date}`,
+        workedOut
+          ? 'add the readings that it is worked out of to ledger/readings, or take the component out'
+          : 'add the reading to ledger/readings, or take the component out',
       ),
     ];
   });
+}
+
+function readStates(id: string, day: Day, project: ReadProject): string[] {
+  return project.lists.readings
+    .filter(({ value }) => value.spec === id && value.date <= day)
+    .map(({ value }) => value.state);
+}
+
+/** States of the values that a derived spec has by a day; undefined for one that is read. */
+function workedOutStates(id: string, day: Day, project: ReadProject): string[] | undefined {
+  const { recipes, values } = valuesOfProject(project);
+  if (!recipes.has(id)) return undefined;
+  return (values.get(id) ?? []).filter(({ date }) => date <= day).map(({ state }) => state);
+}
+
+/** A derived spec that can't be worked out is a problem of its own. */
+function hasMistake(id: string, project: ReadProject): boolean {
+  const { mistakes, impossible } = valuesOfProject(project);
+  return mistakes.has(id) || impossible.some(({ spec }) => spec === id);
 }
 
 function lacksValue(states: readonly string[], wanted: unknown): string | undefined {

@@ -1,3 +1,4 @@
+import type { Spec } from '../model/kinds.ts';
 import { type Problem, problemAt } from '../read/problem.ts';
 import type { RawRecord } from '../read/raw.ts';
 import type { QuantityKind } from '../units/kinds.ts';
@@ -23,6 +24,7 @@ export const unitsFitQuantities: Rule = ({ project }) => {
     const width = widthKind(value.quantity);
     problems.push(
       ...wrongQuantity(raw, 'tolerance', value.tolerance, width, `a tolerance on it is a ${width}`),
+      ...wrongLengths(raw, value),
     );
   }
   for (const { raw, value } of project.lists.instruments) {
@@ -60,6 +62,32 @@ export const unitsFitQuantities: Rule = ({ project }) => {
     problems.push(...wrongQuantity(raw, 'mass', value.mass, 'mass', 'a mass is wanted'));
   return problems;
 };
+
+/** A limit for a length has both lengths: the one it holds for, and the one that was measured over. */
+function wrongLengths(raw: RawRecord, { per, over }: Pick<Spec, 'per' | 'over'>): Problem[] {
+  const lone = per && !over ? 'per' : over && !per ? 'over' : undefined;
+  if (lone)
+    return [
+      problemAt(
+        raw.placeOf([lone]),
+        'unit/limit-length',
+        `${lone}: a limit for a length needs both "per" and "over"`,
+        lone === 'per' ? 'add over: the length measured over' : 'add per: the length it holds for',
+      ),
+    ];
+  return (['per', 'over'] as const).flatMap((field) => {
+    const length = field === 'per' ? per : over;
+    if (length && kindOf(length.unit) === 'length' && length.value <= 0)
+      return [
+        problemAt(
+          raw.placeOf([field]),
+          'unit/limit-length',
+          `${field}: a length of ${length.value} ${length.unit} is not above 0`,
+        ),
+      ];
+    return wrongQuantity(raw, field, length, 'length', 'a limit holds for a length');
+  });
+}
 
 function measures(
   what: string,

@@ -42,7 +42,7 @@ export function dimensionOfTree(
   if (tree.name === '*') return combined(first, second, 1);
   if (tree.name === '/') return combined(first, second, -1);
   if (tree.name === 'sqrt') return first.map((exponent) => exponent / 2) as unknown as Dimension;
-  if (tree.name === '^') return power(first, tree.args[1]);
+  if (tree.name === '^') return power(first, second, tree.args[1]);
   if (OF_NUMBERS.has(tree.name))
     return sameDimension(first, dimensionless)
       ? dimensionless
@@ -58,7 +58,13 @@ function combined(a: Dimension, b: Dimension, sign: 1 | -1): Dimension {
   return a.map((exponent, index) => exponent + sign * (b[index] ?? 0)) as unknown as Dimension;
 }
 
-function power(base: Dimension, exponent: Tree | undefined): Dimension | WrongUnits {
+function power(
+  base: Dimension,
+  raised: Dimension,
+  exponent: Tree | undefined,
+): Dimension | WrongUnits {
+  if (!sameDimension(raised, dimensionless))
+    return { wrong: `a power with an exponent of ${showDimension(raised)}` };
   const value =
     exponent?.type === 'call' && exponent.name === 'neg' && exponent.args[0]?.type === 'number'
       ? -exponent.args[0].value

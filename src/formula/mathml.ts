@@ -10,7 +10,7 @@ const BINDS: Readonly<Record<string, number>> = {
   '-': 1,
   '*': 2,
   '/': 2,
-  neg: 3,
+  neg: 1,
   '^': 4,
 };
 
@@ -26,7 +26,7 @@ export function formulaMathml(result: string, tree: Tree, show: (name: string) =
 export function symbolMathml(name: string): string {
   const match = /^([A-Za-z]+?)(?:_(\w+)|(\d+))?$/.exec(name);
   const [, stem = name, word, digits] = match ?? [];
-  const letter = GREEK[stem] ?? stem;
+  const letter = Object.hasOwn(GREEK, stem) ? (GREEK[stem] as string) : stem;
   const short = /^([A-Z])([a-z]{1,2})$/.exec(stem);
   if (!word && !digits && short) return `<msub><mi>${short[1]}</mi><mi>${short[2]}</mi></msub>`;
   const symbol = `<mi>${escapeXml(letter)}</mi>`;
@@ -58,7 +58,7 @@ function write(tree: Tree, show: (name: string) => string): string {
     case '/':
       return `<mfrac><mrow>${write(first, show)}</mrow><mrow>${write(second, show)}</mrow></mfrac>`;
     case '^':
-      return `<msup><mrow>${bound(first, 5, show)}</mrow><mrow>${write(second, show)}</mrow></msup>`;
+      return `<msup><mrow>${base(first, show)}</mrow><mrow>${write(second, show)}</mrow></msup>`;
     case 'sqrt':
       return `<msqrt>${write(first, show)}</msqrt>`;
     case 'abs':
@@ -85,4 +85,27 @@ function bound(tree: Tree, needed: number, show: (name: string) => string): stri
   const own = tree.type === 'call' && tree.name !== '/' ? (BINDS[tree.name] ?? 9) : 9;
   const inner = write(tree, show);
   return own < needed ? `<mrow><mo>(</mo>${inner}<mo>)</mo></mrow>` : inner;
+}
+
+/** What is raised to a power: in parentheses unless it is one sign or number. A fraction or a power of ten has none of its own. */
+function base(tree: Tree, show: (name: string) => string): string {
+  const inner = write(tree, show);
+  const single =
+    tree.type === 'call'
+      ? !(tree.name in BINDS)
+      : !inner.includes('<msup>') || inner.startsWith('<mrow><mo>(</mo>');
+  return single ? inner : `<mrow><mo>(</mo>${inner}<mo>)</mo></mrow>`;
+}
+
+/** A number for a formula: five significant digits, powers of ten where it is very large or small. */
+export function numberMathml(value: number): string {
+  const text = Number(value.toPrecision(5));
+  if (text < 0) return `<mrow><mo>(</mo><mo>−</mo>${numberMathml(-text)}<mo>)</mo></mrow>`;
+  if (text === 0 || (text < 1e6 && text >= 1e-4)) return `<mn>${text}</mn>`;
+  const [digits, exponent] = text.toExponential().split('e');
+  return `<mrow><mn>${digits}</mn><mo>·</mo><msup><mn>10</mn><mrow>${signed(Number(exponent))}</mrow></msup></mrow>`;
+}
+
+function signed(value: number): string {
+  return value < 0 ? `<mo>−</mo><mn>${-value}</mn>` : `<mn>${value}</mn>`;
 }

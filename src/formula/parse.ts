@@ -33,18 +33,26 @@ export interface NoFormula {
   readonly wrong: string;
 }
 
+/** Operations inside one another that a formula may have, so that no walk over it runs out of stack. */
+const DEEPEST = 150;
+const TOO_DEEP = 'it is nested too deep';
+
 /**
  * Parses arithmetic over named inputs: `+ - * / ^`, parentheses, comparisons, and the functions above. Nothing else is a formula here,
  * so that one from a content file cannot do more than calculate.
  */
 export function parseFormula(text: string, names: readonly string[]): Formula | NoFormula {
+  // The parser would take a percent sign for a share of what stands before it, and a # for a comment.
+  const stray = /[^\p{L}\p{N}_\s.,+\-*/^()<>=]/u.exec(text);
+  if (stray) return { wrong: `"${stray[0]}" is not arithmetic` };
   let formula: Formula;
   try {
     formula = math.parse(text);
   } catch (error) {
+    if (error instanceof RangeError) return { wrong: TOO_DEEP };
     return { wrong: (error as Error).message.replace(/^SyntaxError: /, '') };
   }
-  const wrong = firstWrong(formula, new Set(names));
+  const wrong = firstWrong(formula, new Set(names), 0);
   return wrong === undefined ? formula : { wrong };
 }
 
@@ -62,6 +70,7 @@ interface LooseNode {
   readonly type: string;
   readonly name?: string;
   readonly op?: string;
+  readonly implicit?: boolean;
   readonly value?: unknown;
   readonly fn?: { readonly name?: string } | string;
   readonly args?: readonly LooseNode[];
@@ -70,12 +79,18 @@ interface LooseNode {
 
 const OPERATORS = new Set(['+', '-', '*', '/', '^', '<', '>', '<=', '>=']);
 
-function firstWrong(formula: Formula, names: ReadonlySet<string>): string | undefined {
+function firstWrong(
+  formula: Formula,
+  names: ReadonlySet<string>,
+  depth: number,
+): string | undefined {
+  if (depth > DEEPEST) return TOO_DEEP;
   const node = formula as unknown as LooseNode;
   const inner = [...(node.args ?? []), ...(node.content ? [node.content] : [])];
   switch (node.type) {
     case 'ConstantNode':
-      if (typeof node.value !== 'number') return `"${String(node.value)}" is not a number`;
+      if (node.value === undefined) return 'it is empty';
+      if (!Number.isFinite(node.value)) return `"${String(node.value)}" is not a number`;
       break;
     case 'SymbolNode':
       if (!names.has(node.name ?? '') && !Object.hasOwn(formulaConstants, node.name ?? ''))
@@ -98,8 +113,8 @@ function firstWrong(formula: Formula, names: ReadonlySet<string>): string | unde
       return 'it is more than arithmetic';
   }
   for (const child of inner) {
-    const wrong = firstWrong(child as unknown as Formula, names);
+    const wrong = firstWrong(child as unknown as Formula, names, depth + 1);
     if (wrong !== undefined) return wrong;
   }
-  return undefined;
+  return node.implicit ? `a "*" is missing in "${String(formula)}"` : undefined;
 }

@@ -14,6 +14,9 @@ export interface Drawn {
   /** Ends of the probabilistically symmetric 95 % interval (JCGM 101 7.7). */
   readonly low: number;
   readonly high: number;
+  /** Standard errors of the two ends: what another seed may move them by. */
+  readonly lowError: number;
+  readonly highError: number;
 }
 
 /** How the draws are made. */
@@ -66,13 +69,24 @@ export function drawDistribution(
   }
   below.sort((a, b) => a - b);
   above.sort((a, b) => a - b);
-  const quantile = (p: number) => quantileOf(p * draws, { counts, from, perBin, below, above });
+  const tallied = { counts, from, perBin, below, above };
+  const end = (p: number) => {
+    // The number of draws below the end is binomial, which needs no knowledge of the distribution.
+    const spread = Math.sqrt(p * (1 - p) * draws);
+    const [least, at, most] = [-spread, 0, spread].map((off) =>
+      quantileOf(p * draws + off, tallied),
+    );
+    return { at: at as number, error: ((most as number) - (least as number)) / 2 };
+  };
+  const [low, high] = [end(0.025), end(0.975)];
   const mean = sum / draws;
   return {
     mean: middle + mean,
     u: Math.sqrt((squares - draws * mean * mean) / (draws - 1)),
-    low: quantile(0.025),
-    high: quantile(0.975),
+    low: low.at,
+    high: high.at,
+    lowError: low.error,
+    highError: high.error,
   };
 }
 
@@ -97,67 +111,47 @@ function quantileOf(rank: number, { counts, from, perBin, below, above }: Tallie
   );
 }
 
-/** Fills a row of values with one draw; sources with one key are drawn once, groups of Student's t share their spread. */
+/**
+ * Makes a function that fills a row of values with one draw; sources with one key are drawn once, groups of Student's t share their spread.
+ * It is written out and compiled for these very inputs (numbers and positions only), since a loop over tables took twice as long.
+ */
 function drawer(
   inputs: readonly DrawnInput[],
   random: RandomStream,
 ): (values: Float64Array) => void {
-  const keys = [
+  const sources = [
     ...new Map(
       inputs.flatMap(({ components }) => components).map((component) => [component.key, component]),
     ).values(),
   ];
-  const groupSizes = Map.groupBy(keys, ({ group }) => group);
-  const groups = [...new Set(keys.map(({ group }) => group))];
-  const sources = keys.map(({ group, nu, shape }) => ({
-    shape,
-    nu,
-    group: groups.indexOf(group),
-    alone: (groupSizes.get(group)?.length ?? 0) === 1,
-  }));
-  const index = new Map(keys.map(({ key }, position) => [key, position]));
-  // Of every input: which sources move it, and by how much.
-  const means = Float64Array.from(inputs, ({ value }) => value);
-  const which = inputs.map(({ components }) =>
-    Uint16Array.from(components, ({ key }) => index.get(key) ?? 0),
-  );
-  const weights = inputs.map(({ components }) => Float64Array.from(components, ({ u }) => u));
-  const z = new Float64Array(sources.length);
-  const spread = new Float64Array(groups.length);
-  const ROOT3 = Math.sqrt(3);
-
-  return (values) => {
-    spread.fill(0);
-    for (let s = 0; s < sources.length; s++) {
-      const { shape, nu, group, alone } = sources[s] as (typeof sources)[number];
-      if (shape === 'rectangular') z[s] = ROOT3 * (2 * random.uniform() - 1);
-      else if (shape === 'normal' || !Number.isFinite(nu)) z[s] = random.normal();
-      else if (alone) z[s] = random.student(nu);
-      else z[s] = random.normal() / sharedSpread(spread, group, nu, random);
-    }
-    for (let i = 0; i < values.length; i++) {
-      const sourcesOfInput = which[i] as Uint16Array;
-      const weightsOfInput = weights[i] as Float64Array;
-      let value = means[i] as number;
-      for (let s = 0; s < sourcesOfInput.length; s++)
-        value += (weightsOfInput[s] as number) * (z[sourcesOfInput[s] as number] as number);
-      values[i] = value;
-    }
-  };
+  const groups = Map.groupBy(sources, ({ group }) => group);
+  const shared = [...groups]
+    .filter(([, group]) => group.length > 1 && isStudent(group[0]))
+    .map(([name]) => name);
+  const spreads = shared.map((name, index) => {
+    const nu = Number(groups.get(name)?.[0]?.nu);
+    return `const q${index} = Math.sqrt(random.chiSquare(${nu}) / ${nu});`;
+  });
+  const draws = sources.map((source, index) => `const z${index} = ${drawOf(source, shared)};`);
+  const position = new Map(sources.map(({ key }, index) => [key, index]));
+  const sums = inputs.map(({ value, components }, index) => {
+    const terms = components.map(({ key, u }) => ` + ${Number(u)} * z${position.get(key)}`);
+    return `values[${index}] = ${Number(value)}${terms.join('')};`;
+  });
+  const body = `return (values) => { ${[...spreads, ...draws, ...sums].join(' ')} };`;
+  return new Function('random', body)(random) as (values: Float64Array) => void;
 }
 
-/** √(χ²/ν) of a group, drawn once for each draw. */
-function sharedSpread(
-  spread: Float64Array,
-  group: number,
-  nu: number,
-  random: RandomStream,
-): number {
-  const drawn = spread[group] as number;
-  if (drawn > 0) return drawn;
-  let squares = 0;
-  for (let i = 0; i < nu; i++) squares += random.normal() ** 2;
-  const root = Math.sqrt(squares / nu);
-  spread[group] = root;
-  return root;
+type Source = DrawnInput['components'][number];
+
+function isStudent(source: Source | undefined): boolean {
+  return source !== undefined && source.shape === 'student' && Number.isFinite(source.nu);
+}
+
+/** A standardised draw of a source, as program text. */
+function drawOf(source: Source, shared: readonly string[]): string {
+  if (source.shape === 'rectangular') return `${Math.sqrt(3)} * (2 * random.uniform() - 1)`;
+  if (!isStudent(source)) return 'random.normal()';
+  const spread = shared.indexOf(source.group);
+  return spread < 0 ? `random.student(${Number(source.nu)})` : `random.normal() / q${spread}`;
 }

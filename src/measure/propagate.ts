@@ -3,8 +3,8 @@ import { type Compiled, compile } from '../formula/compile.ts';
 import { differentiate } from '../formula/parse.ts';
 import { treeOf } from '../formula/tree.ts';
 import {
-  type Component,
   mergeComponents,
+  scaleComponents,
   standardUncertainty,
   type Uncertain,
 } from './uncertain.ts';
@@ -36,7 +36,9 @@ export function propagate(ready: ReadyCalculation, inputs: readonly Uncertain[])
     sensitivityTo(ready, index, values, standardUncertainty(input.components)),
   );
   const components = mergeComponents(
-    inputs.flatMap((input, index) => scale(input.components, sensitivities[index] as number)),
+    inputs.flatMap((input, index) =>
+      scaleComponents(input.components, sensitivities[index] as number),
+    ),
   );
   const u = standardUncertainty(components);
   const parts = inputs.map(
@@ -58,13 +60,9 @@ export function propagate(ready: ReadyCalculation, inputs: readonly Uncertain[])
   return { value: ready.value(values), components, budget, sharedShare };
 }
 
-function scale(components: readonly Component[], by: number): Component[] {
-  return components.map((component) => ({ ...component, u: component.u * by }));
-}
-
 const derivatives = new WeakMap<ReadyCalculation, (Compiled | undefined)[]>();
 
-/** ∂y/∂x at the values; where the formula has no derivative everywhere (least, largest), the slope over ± u, as GUM 5.1.3 note 2 allows. */
+/** ∂y/∂x at the values; where the formula has no derivative everywhere (least, largest, comparison), the slope over ± u, as GUM 5.1.3 note 2 allows. */
 function sensitivityTo(
   ready: ReadyCalculation,
   index: number,
@@ -84,7 +82,8 @@ function sensitivityTo(
 }
 
 function derivativeOf(ready: ReadyCalculation, index: number): Compiled | undefined {
-  // The library folds constants through functions it was not given and breaks on these two; they have no derivative anyway.
-  if (/\b(min|max)\(/.test(ready.text)) return undefined;
+  // The library folds constants through functions it was not given and breaks on these two; they have no derivative anyway,
+  // and a comparison has none it knows.
+  if (/\b(min|max)\s*\(|[<>]/.test(ready.text)) return undefined;
   return compile(treeOf(differentiate(ready.formula, ready.names[index] as string)), ready.names);
 }

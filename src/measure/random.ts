@@ -6,6 +6,8 @@ export interface RandomStream {
   normal(): number;
   /** Student's t with ν degrees of freedom (a whole number). */
   student(nu: number): number;
+  /** χ² with ν degrees of freedom (a whole number). */
+  chiSquare(nu: number): number;
 }
 
 /** xoshiro128** by Blackman and Vigna (2018), seeded by splitmix32, and Marsaglia and Tsang's ziggurat (2000) for normal numbers. */
@@ -66,12 +68,26 @@ export function randomStream(seed: number): RandomStream {
       const p = uniform();
       return (2 * p - 1) / Math.sqrt(2 * p * (1 - p));
     }
-    let squares = 0;
-    for (let i = 0; i < nu; i++) squares += normal() ** 2;
-    return normal() / Math.sqrt(squares / nu);
+    return normal() / Math.sqrt(chiSquare(nu) / nu);
   }
 
-  return { uniform, normal, student };
+  /** χ² with ν degrees of freedom: pairs of normal squares are −2·ln of a uniform number (Box and Muller). */
+  function chiSquare(nu: number): number {
+    let product = 1;
+    let logs = 0;
+    for (let pair = nu >> 1; pair > 0; pair--) {
+      product *= uniform();
+      // Sixteen uniform numbers are well above the smallest double; then a logarithm is due.
+      if ((pair & 15) === 0) {
+        logs += Math.log(product);
+        product = 1;
+      }
+    }
+    const pairs = -2 * (logs + Math.log(product));
+    return nu & 1 ? pairs + normal() ** 2 : pairs;
+  }
+
+  return { uniform, normal, student, chiSquare };
 }
 
 // 128 layers of equal area v under exp(−x²/2); r and v from Marsaglia and Tsang (2000), table for n = 128.

@@ -1,25 +1,18 @@
 import type { Instrument, Reading, Spec } from '../model/kinds.ts';
+import { type Quantity, showNumber } from '../units/quantity.ts';
 import { convertInterval, convertUnit } from '../units/unit.ts';
+import type { ValueOnDay } from './spec-value.ts';
 import { mean, standardDeviation } from './statistics.ts';
-import {
-  type Contribution,
-  combine,
-  type Estimate,
-  effectiveFreedom,
-  expanded,
-} from './uncertainty.ts';
+import { type Component, spreadOf } from './uncertain.ts';
 
 /** A reading worked out: its mean in the spec's unit, what is known of its uncertainty, and how. */
-export interface Measured extends Estimate {
+export interface Measured extends ValueOnDay {
+  readonly kind: 'read';
   readonly reading: Reading;
-  readonly unit: string;
-  /** Standard deviation of the repeats; undefined for fewer than two. */
+  /** Standard deviation of the repeats that count; undefined for fewer than two. */
   readonly s: number | undefined;
-  readonly parts: readonly Contribution[];
-  /** Expanded uncertainty at 95 %; undefined where nothing is known. */
-  readonly U: number | undefined;
-  /** Most decimals any raw value was read with, for showing a value without U. */
-  readonly decimals: number;
+  /** How many repeats count; excluded ones stay visible and do not. */
+  readonly n: number;
 }
 
 /** Works out one reading by GUM: type A from the repeats, type B from what the instrument states. */
@@ -28,38 +21,92 @@ export function measure(
   spec: Spec,
   instrument: Instrument | undefined,
 ): Measured {
-  const raw = reading.values.map(({ value }) => value);
-  const values = raw.map((value) => convertUnit(value, reading.unit, spec.unit));
+  const excluded = new Set(reading.excluded ?? []);
+  const positions = reading.values.map((_, index) => index + 1).filter((k) => !excluded.has(k));
+  const counted = positions.flatMap((k) => reading.values[k - 1] ?? []);
+  const values = counted.map(({ value }) => convertUnit(value, reading.unit, spec.unit));
   const value = mean(values);
   const s = values.length > 1 ? standardDeviation(values) : undefined;
-
-  const repeats = s === undefined ? [] : [repeatPart(s, values.length)];
-  const stated = instrument ? instrumentParts(instrument, value, spec.unit) : [];
-  const parts = [...repeats, ...stated];
-  const u = parts.length > 0 ? combine(parts) : undefined;
-  const estimate = { value, u: u === 0 ? undefined : u, nu: effectiveFreedom(parts) };
-  const sameUnit = reading.unit === spec.unit;
-  const decimals = Math.max(...reading.values.map((item) => item.decimals)) + (sameUnit ? 0 : 1);
-  return { ...estimate, reading, unit: spec.unit, s, parts, U: expanded(estimate), decimals };
+  const components = [
+    ...repeatParts(reading, values, positions),
+    ...(instrument ? instrumentParts(reading, instrument, value, spec.unit) : []),
+  ];
+  const readDecimals = Math.max(...counted.map(({ decimals }) => decimals));
+  return {
+    kind: 'read',
+    id: reading.id,
+    date: reading.date,
+    state: reading.state,
+    reading,
+    unit: spec.unit,
+    value,
+    s,
+    n: values.length,
+    components,
+    ...spreadOf(components),
+    decimals: readDecimals + (reading.unit === spec.unit ? 0 : 1),
+  };
 }
 
-/** Type A: standard deviation of the mean, GUM 4.2.3. */
-function repeatPart(s: number, n: number): Contribution {
-  return { name: 'repeats', u: s / Math.sqrt(n), nu: n - 1, how: `s/√n = ${brief(s)}/√${n}` };
+/**
+ * Type A: standard deviation of the mean, GUM 4.2.3.
+ * Readings taken together, value by value, keep their k-th deviations as shared sources, so that their covariance is the
+ * Σ(x−x̄)(y−ȳ)/(n(n−1)) of GUM 5.2.3. `positions` says which of the written values count.
+ */
+function repeatParts(
+  reading: Reading,
+  values: readonly number[],
+  positions: readonly number[],
+): Component[] {
+  if (values.length < 2) return [];
+  const n = values.length;
+  const s = standardDeviation(values);
+  const how = `s/√n = ${brief(s)}/√${n}`;
+  const part = { name: 'repeats', nu: n - 1, shape: 'student' as const, how };
+  if (reading.together === undefined) {
+    const key = `${reading.id} repeats`;
+    return [{ ...part, key, group: key, u: s / Math.sqrt(n) }];
+  }
+  const centre = mean(values);
+  return values.map((value, index) => ({
+    ...part,
+    key: `${reading.together} ${positions[index]}`,
+    group: reading.together as string,
+    u: (value - centre) / Math.sqrt(n * (n - 1)),
+  }));
 }
 
-/** Type B, GUM 4.3: a digital step δ gives δ/√12, a stated error ±a gives a/√3, a certificate U gives U/k. */
-function instrumentParts(instrument: Instrument, at: number, unit: string): Contribution[] {
+/**
+ * Type B, GUM 4.3: a digital step δ gives δ/√12, a stated error ±a gives a/√3, a certificate U gives U/k.
+ * The error of an instrument is shared by readings that name the same zero.
+ */
+function instrumentParts(
+  reading: Reading,
+  instrument: Instrument,
+  at: number,
+  unit: string,
+): Component[] {
   const nu = Number.POSITIVE_INFINITY;
-  const inUnit = (quantity: { value: number; unit: string }) =>
-    convertInterval(quantity.value, at, quantity.unit, unit);
-  const parts: Contribution[] = [];
+  const inUnit = (quantity: Quantity) => convertInterval(quantity.value, at, quantity.unit, unit);
+  const own = (name: string) => ({
+    name,
+    nu,
+    key: `${reading.id} ${name}`,
+    group: `${reading.id} ${name}`,
+  });
+  const shared = (name: string) => {
+    if (reading.zero === undefined) return own(name);
+    const key = `${instrument.id} ${reading.zero} ${name}`;
+    return { name: `${name}, shared by zero "${reading.zero}"`, nu, key, group: key };
+  };
+
+  const parts: Component[] = [];
   if (instrument.step) {
     const step = inUnit(instrument.step);
     parts.push({
-      name: 'step of the scale',
+      ...own('step of the scale'),
+      shape: 'rectangular',
       u: step / Math.sqrt(12),
-      nu,
       how: `δ/√12 = ${brief(step)}/√12`,
     });
   }
@@ -67,17 +114,17 @@ function instrumentParts(instrument: Instrument, at: number, unit: string): Cont
     const certified = inUnit(instrument.certificateU);
     const k = Number(instrument.certificateK ?? '2');
     parts.push({
-      name: 'certificate',
+      ...shared('certificate'),
+      shape: 'normal',
       u: certified / k,
-      nu,
       how: `U/k = ${brief(certified)}/${k}`,
     });
   } else if (instrument.statedError) {
     const error = inUnit(instrument.statedError);
     parts.push({
-      name: 'stated error',
+      ...shared('stated error'),
+      shape: 'rectangular',
       u: error / Math.sqrt(3),
-      nu,
       how: `a/√3 = ${brief(error)}/√3`,
     });
   }
@@ -85,5 +132,9 @@ function instrumentParts(instrument: Instrument, at: number, unit: string): Cont
 }
 
 function brief(value: number): string {
-  return String(Number(value.toPrecision(4)));
+  return showNumber(
+    Number(value.toPrecision(4)),
+    Math.max(0, 3 - Math.floor(Math.log10(Math.abs(value) || 1))),
+    'en',
+  ).replace(/\.?0+$/, '');
 }

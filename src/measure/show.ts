@@ -1,5 +1,6 @@
-import { showNumber, showQuantity } from '../units/quantity.ts';
+import { showNumber, showQuantity, withUnit } from '../units/quantity.ts';
 import { convertInterval, convertUnit, unitBeside } from '../units/unit.ts';
+import type { Interval } from './spec-value.ts';
 import { decimalsFor } from './uncertainty.ts';
 
 /** A measured value ready to be read. */
@@ -20,6 +21,10 @@ export interface Showable {
   readonly U: number | undefined;
   readonly unit: string;
   readonly decimals: number;
+  /** A value that was worked out stands in parentheses, as on a drawing. */
+  readonly kind?: 'read' | 'worked';
+  /** Shown instead of ± U where it is given. */
+  readonly interval?: Interval | undefined;
 }
 
 /** How the reader wants it. */
@@ -28,25 +33,42 @@ export interface Reader {
   readonly otherUnits: 'imperial' | 'us';
 }
 
-/** Shows a value with two significant digits of its U; a value read without known U keeps the decimals of its reading. */
-export function showMeasured(
-  { value, U, unit, decimals }: Showable,
-  { language, otherUnits }: Reader,
-): Shown {
+/**
+ * Shows a value with two significant digits of its U; a value without known U keeps its own decimals.
+ *
+ * @example 806.0 ± 5.4 kg // read
+ * @example (769.4 ± 8.1 mm) // worked out
+ * @example (769.4 +9.2 −7.9 mm) // worked out, the interval drawn
+ */
+export function showMeasured(measured: Showable, { language, otherUnits }: Reader): Shown {
+  const { value, unit, decimals, interval } = measured;
+  const U = interval === undefined ? measured.U : (interval.high - interval.low) / 2;
   const places = U === undefined ? decimals : decimalsFor(U);
-  const rounded = roundTo(value, places);
-  const uncertainty =
-    U === undefined ? undefined : showNumber(roundTo(U, places), places, language);
+  const number = (size: number) => showNumber(roundTo(size, places), places, language);
+  const alone = showQuantity(roundTo(value, places), unit, places, language);
   const other = unitBeside(unit, otherUnits);
+  const text =
+    U === undefined
+      ? alone
+      : withUnit(`${number(value)} ${deviations(value, U, interval, number)}`, unit);
   return {
-    text:
-      uncertainty === undefined
-        ? showQuantity(rounded, unit, places, language)
-        : `${showNumber(rounded, places, language)} ± ${showQuantity(roundTo(U ?? 0, places), unit, places, language)}`,
-    value: showQuantity(rounded, unit, places, language),
-    U: uncertainty,
+    text: measured.kind === 'worked' ? `(${text})` : text,
+    value: alone,
+    U: U === undefined || interval ? undefined : number(U),
     beside: other && besideText(value, U ?? 10 ** -places, unit, other, language),
   };
+}
+
+/** `± 8.1`, or `+9.2 −7.9` where a drawn interval is uneven in the digits shown. */
+function deviations(
+  value: number,
+  U: number,
+  interval: Interval | undefined,
+  number: (size: number) => string,
+): string {
+  if (interval === undefined) return `± ${number(U)}`;
+  const [over, under] = [number(interval.high - value), number(value - interval.low)];
+  return over === under ? `± ${over}` : `+${over} −${under}`;
 }
 
 /** Shows a difference: its sign is always written, and it converts without offset. */

@@ -1,4 +1,4 @@
-import { coverageFactor } from './student-t.ts';
+import { combine, effectiveFreedom, expanded } from './uncertainty.ts';
 
 /** How a source of uncertainty is spread, for drawing from it. */
 export type Shape = 'normal' | 'rectangular' | 'student';
@@ -27,47 +27,47 @@ export interface Uncertain {
   readonly components: readonly Component[];
 }
 
+/** What the sources of a value come to. */
+export interface Spread {
+  /** Standard uncertainty; undefined where nothing is known of it. */
+  readonly u: number | undefined;
+  readonly nu: number;
+  /** Expanded uncertainty at 95 %. */
+  readonly U: number | undefined;
+}
+
 /** Adds up sources that are the same: the parts of one key add with their signs. */
 export function mergeComponents(components: readonly Component[]): Component[] {
-  const merged = new Map<string, Component>();
-  for (const component of components) {
-    const before = merged.get(component.key);
-    merged.set(component.key, before ? { ...before, u: before.u + component.u } : component);
-  }
-  return [...merged.values()];
+  return [...Map.groupBy(components, ({ key }) => key).values()].map((parts) => {
+    const [first] = parts as [Component];
+    if (parts.length === 1) return first;
+    const sum = parts.reduce((all, { u }) => all + u, 0);
+    const largest = Math.max(...parts.map(({ u }) => Math.abs(u)));
+    // Thirds that cancel leave a rounding behind, which would pass for an uncertainty of its own.
+    return { ...first, u: Math.abs(sum) < 1e-14 * largest * parts.length ? 0 : sum };
+  });
+}
+
+/** The same sources, each worth a factor more. */
+export function scaleComponents(components: readonly Component[], by: number): Component[] {
+  return components.map((component) => ({ ...component, u: component.u * by }));
 }
 
 /** Standard uncertainty: root of the sum of squares over independent sources (GUM 5.1.2, and 5.2.2 through the shared ones). */
 export function standardUncertainty(components: readonly Component[]): number {
-  return Math.hypot(...mergeComponents(components).map(({ u }) => u));
+  return combine(mergeComponents(components));
 }
 
-/**
- * Effective degrees of freedom by Welch–Satterthwaite (GUM G.4.1), a group of sources counting as one.
- * Infinity when every source is exactly known.
- */
-export function effectiveFreedom(components: readonly Component[]): number {
-  const merged = mergeComponents(components);
-  const squares = new Map<string, { square: number; nu: number }>();
-  for (const { group, u, nu } of merged)
-    squares.set(group, { square: (squares.get(group)?.square ?? 0) + u ** 2, nu });
-  const whole = [...squares.values()].reduce((sum, { square }) => sum + square, 0) ** 2;
-  const below = [...squares.values()].reduce(
-    (sum, { square, nu }) => sum + (Number.isFinite(nu) ? square ** 2 / nu : 0),
-    0,
-  );
-  return below === 0 ? Number.POSITIVE_INFINITY : whole / below;
-}
-
-/** ν as it is used for the coverage factor: rounded to 0.1, then down to a whole number (at least 1). */
-export function usedFreedom(nu: number): number {
-  return Number.isFinite(nu) ? Math.max(1, Math.floor(Math.round(nu * 10) / 10)) : nu;
-}
-
-/** Expanded uncertainty at 95 %, or undefined where no source is known. */
-export function expandedUncertainty(components: readonly Component[]): number | undefined {
-  const u = standardUncertainty(components);
-  return u === 0 ? undefined : u * coverageFactor(0.95, usedFreedom(effectiveFreedom(components)));
+/** u, effective degrees of freedom (a group of sources counting as one) and U at 95 %. */
+export function spreadOf(components: readonly Component[]): Spread {
+  const groups = Map.groupBy(mergeComponents(components), ({ group }) => group);
+  const parts = [...groups.values()].map((group) => ({
+    u: combine(group),
+    nu: group[0]?.nu ?? Number.POSITIVE_INFINITY,
+  }));
+  const u = combine(parts) || undefined;
+  const nu = u === undefined ? Number.POSITIVE_INFINITY : effectiveFreedom(parts);
+  return { u, nu, U: expanded({ u, nu }) };
 }
 
 /** Correlation coefficient of two values through the sources they share. */

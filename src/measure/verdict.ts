@@ -1,6 +1,7 @@
 import type { Spec } from '../model/kinds.ts';
 import type { Quantity } from '../units/quantity.ts';
-import { convertInterval, convertUnit, isTurned } from '../units/unit.ts';
+import { convertInterval, convertUnit, isTurned, toBaseUnit } from '../units/unit.ts';
+import type { Interval } from './spec-value.ts';
 
 /** Bounds of a spec in its own unit; either side may be open. */
 export interface Limits {
@@ -8,8 +9,21 @@ export interface Limits {
   readonly upper: number | undefined;
 }
 
-/** The limits of a spec: `min`/`max`, or `nominal` ± `tolerance`; undefined when it has none. */
+/**
+ * The limits of a spec for the length it was read over; undefined when it has none.
+ * A limit `per` a length shrinks or grows with the length `over` which the readings were taken.
+ */
 export function limitsOf(spec: Spec): Limits | undefined {
+  const limits = ownLimits(spec);
+  if (limits === undefined || !spec.per || !spec.over) return limits;
+  const factor =
+    toBaseUnit(spec.over.value, spec.over.unit) / toBaseUnit(spec.per.value, spec.per.unit);
+  const scaled = (limit: number | undefined) => (limit === undefined ? undefined : limit * factor);
+  return { lower: scaled(limits.lower), upper: scaled(limits.upper) };
+}
+
+/** `min`/`max`, or `nominal` ± `tolerance`, in the spec's unit. */
+function ownLimits(spec: Spec): Limits | undefined {
   const at = (quantity: Quantity | undefined) =>
     quantity && convertUnit(quantity.value, quantity.unit, spec.unit);
   const nominal = at(spec.nominal);
@@ -28,18 +42,21 @@ export function limitsOf(spec: Spec): Limits | undefined {
 
 export type Verdict = 'meets' | 'does not meet' | 'undecided';
 
+/** Whether a value meets its limits with its expanded uncertainty counted: `judgeInterval` of value ± U. */
+export function judge(value: number, U: number, limits: Limits): Verdict {
+  return judgeInterval({ low: value - U, high: value + U }, limits);
+}
+
 /**
- * Whether a value meets its limits with its expanded uncertainty counted, after the idea of ISO 14253-1:
- * it meets when the whole interval lies within (at the bound it meets), it does not when the whole interval lies outside.
+ * Whether a 95 % interval meets limits, after the idea of ISO 14253-1: it meets when all of it lies within
+ * (at the bound it meets), it does not when all of it lies outside, and else nothing is decided.
  */
-export function judge(value: number, U: number, { lower, upper }: Limits): Verdict {
-  const slack = 1e-12 * Math.max(Math.abs(value), U, Math.abs(lower ?? 0), Math.abs(upper ?? 0));
+export function judgeInterval({ low, high }: Interval, { lower, upper }: Limits): Verdict {
+  const slack = 1e-12 * Math.max(...[low, high, lower ?? 0, upper ?? 0].map(Math.abs));
   const inside =
-    (lower === undefined || value - U >= lower - slack) &&
-    (upper === undefined || value + U <= upper + slack);
+    (lower === undefined || low >= lower - slack) && (upper === undefined || high <= upper + slack);
   if (inside) return 'meets';
   const outside =
-    (lower !== undefined && value + U < lower - slack) ||
-    (upper !== undefined && value - U > upper + slack);
+    (lower !== undefined && high < lower - slack) || (upper !== undefined && low > upper + slack);
   return outside ? 'does not meet' : 'undecided';
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import {
+  arithmetic,
   day,
   decimal,
   duration,
@@ -36,7 +37,10 @@ export const phaseSchema = z.strictObject({
   note: text().optional(),
 });
 
-/** Something measured that readers care about: `specs`. */
+/** Inputs of a calculation: ids of specs, quantities with units, or lists of them. */
+const inputsField = () => z.record(z.string(), z.union([arithmetic(), z.array(arithmetic())]));
+
+/** Something measured or worked out that readers care about: `specs`. */
 export const specSchema = z.strictObject({
   id: id(),
   name: text(),
@@ -54,6 +58,19 @@ export const specSchema = z.strictObject({
   tolerance: quantity().optional(),
   target: quantity().optional(),
   better: oneOf(['lower', 'higher', 'nominal']).optional(),
+  /** Limits hold for this length; the readings were taken over another one. */
+  per: quantity().optional(),
+  over: quantity().optional(),
+  /** Worked out of other specs: by a calculation of the library or by a formula of its own. */
+  calc: text({ description: 'name of a calculation of the library' }).optional(),
+  formula: arithmetic({ description: 'arithmetic over the inputs' }).optional(),
+  inputs: inputsField().optional(),
+  carried: listOf(text())
+    .meta({
+      description:
+        'inputs whose newest earlier value still stands; the others are read on the same day',
+    })
+    .optional(),
 });
 
 /** What took a reading: `instruments`. */

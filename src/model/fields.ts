@@ -70,6 +70,10 @@ function idFix(text: string): string | undefined {
 export const ref = (kind: string) =>
   id().meta({ ref: kind, editor: { type: 'string' }, description: `id of one of the ${kind}` });
 
+// biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
+const CONTROL = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/;
+const CONTROL_REFUSED = { wrong: 'contains a control character', fix: 'type the text anew' };
+
 /** Text for readers. A start that a spreadsheet would run as a formula is refused, so that the published tables are safe to open. */
 export const text = (facts: FieldFacts = {}) =>
   readBy<string>(
@@ -81,11 +85,17 @@ export const text = (facts: FieldFacts = {}) =>
           wrong: `starts with "${value[0]}", which a spreadsheet would run as a formula`,
           fix: 'start with a word',
         };
-      // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
-      return /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/.test(value)
-        ? { wrong: 'contains a control character', fix: 'type the text anew' }
-        : value;
+      return CONTROL.test(value) ? CONTROL_REFUSED : value;
     },
+    { editor: numberOrText, ...facts },
+  );
+
+/** A formula or a number with its unit: text that may start with a minus sign, since it stands in no published table. */
+export const arithmetic = (facts: FieldFacts = {}) =>
+  readBy<string>(
+    'text',
+    (value) =>
+      value === '' ? { wrong: 'is empty' } : CONTROL.test(value) ? CONTROL_REFUSED : value,
     { editor: numberOrText, ...facts },
   );
 

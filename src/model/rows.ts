@@ -88,8 +88,26 @@ export const readingSchema = z.strictObject({
   values: listOf(readValue(), 1),
   unit: unit(),
   instrument: ref('instruments'),
+  /** Readings with one zero share the error of their instrument. */
+  zero: id()
+    .meta({
+      description:
+        'name of the zero it was taken from; readings with one zero share the error of the instrument',
+    })
+    .optional(),
+  /** Readings taken together have their repeats in pairs. */
+  together: id()
+    .meta({
+      description: 'name of a set read together, value by value; their scatter is then correlated',
+    })
+    .optional(),
+  excluded: listOf(wholeNumber())
+    .meta({ description: 'positions (from 1) of values that do not count' })
+    .optional(),
+  because: text({ description: 'why values are excluded' }).optional(),
   conditions: text().optional(),
   by: ref('people').optional(),
+  photo: text({ description: 'file in photos/ that shows the reading' }).optional(),
   note: text().optional(),
   recorded: day().optional(),
 });

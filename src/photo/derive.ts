@@ -54,16 +54,21 @@ export async function derivePhotos(
   return problems;
 }
 
+/** Photos that an entry shows or a reading names. */
 function usedPhotos(book: Book): { key: string; file: string }[] {
-  const used = book.projects.flatMap((project) =>
-    project.entries.flatMap(({ components }) =>
+  const names = book.projects.flatMap((project) => {
+    const shown = project.entries.flatMap(({ components }) =>
       components
         .filter(({ name }) => name === 'Photo')
-        .flatMap(({ props }) => props.find(({ name }) => name === 'file')?.literal ?? [])
-        .map((name) => ({ key: `${project.id}/${name}`, file: `${project.id}/photos/${name}` })),
-    ),
-  );
-  return [...new Map(used.map((photo) => [photo.key, photo])).values()];
+        .flatMap(({ props }) => props.find(({ name }) => name === 'file')?.literal ?? []),
+    );
+    const read = project.readings.flatMap(({ reading }) => reading.photo ?? []);
+    return [...shown, ...read].map((name) => ({
+      key: `${project.id}/${name}`,
+      file: `${project.id}/photos/${name}`,
+    }));
+  });
+  return [...new Map(names.map((photo) => [photo.key, photo])).values()];
 }
 
 async function derive(

@@ -64,7 +64,11 @@ export function showQuantity(
   decimals: number,
   language: string,
 ): string {
-  const number = showNumber(value, decimals, language);
+  return withUnit(showNumber(value, decimals, language), unit);
+}
+
+/** A number that is text already, with its unit after it. */
+export function withUnit(number: string, unit: string): string {
   if (unit === '1' || unit === 'count') return number;
   return unit === '°' ? `${number}°` : `${number}\u00a0${unit}`;
 }

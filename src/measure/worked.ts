@@ -1,0 +1,166 @@
+import { impossibleInput } from '../calc/work-out.ts';
+import type { Day } from '../time/day.ts';
+import { baseSlope, fromBaseUnit, toBaseUnit } from '../units/unit.ts';
+import { type Propagated, propagate } from './propagate.ts';
+import type { Recipe, RecipeInput } from './recipe.ts';
+import type { Interval, SpecState, SpecValue, ValueOnDay } from './spec-value.ts';
+import { scaleComponents, spreadOf, type Uncertain } from './uncertain.ts';
+
+/** A value that was worked out of others on a day. */
+export interface Worked extends ValueOnDay {
+  readonly kind: 'worked';
+  readonly recipe: Recipe;
+  /** The value behind each input, in the order of the recipe; undefined for a constant. */
+  readonly sources: readonly (SpecValue | undefined)[];
+  /** Values and sources that went in, in base units. */
+  readonly inputs: readonly Uncertain[];
+  /** The result in base units, with the budget. */
+  readonly base: Propagated;
+}
+
+/** A day on which a calculation means nothing, and why. */
+export interface Impossible {
+  readonly spec: string;
+  readonly date: Day;
+  readonly why: string;
+}
+
+/** Values of specs by id, each list in order of date. */
+export type ValuesBySpec = ReadonlyMap<string, readonly SpecValue[]>;
+
+/**
+ * Works out all derived specs of a project, those that others need first. A spec in a ring, or with a recipe that can't be put together, has no values.
+ * `intervalFor` gives the drawn interval of a value, in the spec's unit, where one is to be shown.
+ */
+export function workOutAll(
+  recipes: readonly Recipe[],
+  read: ValuesBySpec,
+  intervalFor: (worked: Worked) => Interval | undefined,
+): { values: ValuesBySpec; impossible: readonly Impossible[] } {
+  const values = new Map(read);
+  const impossible: Impossible[] = [];
+  const waiting = new Map(recipes.map((recipe) => [recipe.spec.id, recipe]));
+  const workOut = (recipe: Recipe, trail: readonly string[]): void => {
+    waiting.delete(recipe.spec.id);
+    for (const input of recipe.inputs) {
+      const needed = input.from === 'spec' ? waiting.get(input.spec) : undefined;
+      if (needed && !trail.includes(needed.spec.id)) workOut(needed, [...trail, recipe.spec.id]);
+    }
+    const done = workOutOne(recipe, values);
+    impossible.push(...done.impossible);
+    values.set(
+      recipe.spec.id,
+      done.values.map((worked) => ({ ...worked, interval: intervalFor(worked) })),
+    );
+  };
+  for (const recipe of recipes) if (waiting.has(recipe.spec.id)) workOut(recipe, []);
+  return { values, impossible };
+}
+
+function workOutOne(
+  recipe: Recipe,
+  values: ReadonlyMap<string, readonly SpecValue[]>,
+): { values: Worked[]; impossible: Impossible[] } {
+  const impossible: Impossible[] = [];
+  const worked = occasionsOf(recipe, values).flatMap(({ date, state, sources }): Worked[] => {
+    const inputs = recipe.inputs.map((input, index) => inBase(input, sources[index]));
+    const why = impossibleInput(
+      recipe.ready,
+      inputs.map(({ value }) => value),
+    );
+    if (why === undefined) return [toSpecValue(recipe, { date, state, sources }, inputs)];
+    impossible.push({ spec: recipe.spec.id, date, why });
+    return [];
+  });
+  return { values: worked, impossible };
+}
+
+function inBase(input: RecipeInput, source: SpecValue | undefined): Uncertain {
+  if (input.from === 'constant') return input.value;
+  if (source === undefined) throw new Error(`this is our bug: no value for ${input.name}`);
+  return {
+    value: toBaseUnit(source.value, source.unit),
+    components: scaleComponents(source.components, baseSlope(source.unit, source.value)),
+  };
+}
+
+function toSpecValue(
+  recipe: Recipe,
+  { date, state, sources }: Occasion,
+  inputs: readonly Uncertain[],
+): Worked {
+  const { unit } = recipe.spec;
+  const base = propagate(recipe.ready, inputs);
+  const value = fromBaseUnit(base.value, unit);
+  const components = scaleComponents(base.components, 1 / baseSlope(unit, value));
+  return {
+    kind: 'worked',
+    id: `on-${date}-${state}`,
+    date,
+    state,
+    unit,
+    value,
+    components,
+    ...spreadOf(components),
+    decimals: threeDigits(value),
+    recipe,
+    sources,
+    inputs,
+    base,
+  };
+}
+
+/** Decimals that show three significant digits, for a result whose inputs all came without uncertainty. */
+function threeDigits(value: number): number {
+  return value === 0 ? 2 : Math.max(0, 2 - Math.floor(Math.log10(Math.abs(value))));
+}
+
+interface Occasion {
+  readonly date: Day;
+  readonly state: SpecState;
+  readonly sources: readonly (SpecValue | undefined)[];
+}
+
+/**
+ * Days on which a calculation can be worked out: every input that is not carried was read on that day and in one state,
+ * and every carried one has an earlier value that still stands. With carried inputs and constants only, the newest day of any.
+ */
+function occasionsOf(
+  recipe: Recipe,
+  values: ReadonlyMap<string, readonly SpecValue[]>,
+): Occasion[] {
+  const specs = recipe.inputs.filter((input) => input.from === 'spec');
+  const leading = specs.filter(({ carried }) => !carried);
+  const drivers = leading.length > 0 ? leading : specs;
+  const first = drivers[0];
+  if (first === undefined) return [];
+
+  const candidates =
+    leading.length > 0
+      ? (values.get(first.spec) ?? [])
+      : drivers.flatMap(({ spec }) => values.get(spec) ?? []);
+  const occasions = new Map<string, Occasion>();
+  for (const { date, state } of [...candidates].sort((a, b) =>
+    a.date < b.date ? -1 : a.date > b.date ? 1 : 0,
+  )) {
+    const sources = recipe.inputs.map((input) => {
+      if (input.from === 'constant') return undefined;
+      const all = values.get(input.spec) ?? [];
+      return input.carried
+        ? all.findLast((item) => item.date <= date)
+        : all.findLast((item) => item.date === date && item.state === state);
+    });
+    const whole = recipe.inputs.every(
+      (input, index) => input.from === 'constant' || sources[index] !== undefined,
+    );
+    if (whole) occasions.set(`${date} ${state}`, { date, state, sources });
+  }
+  return [...occasions.values()];
+}
+
+/** Specs that a spec is worked out of. */
+export function inputSpecsOf(recipe: Recipe): readonly string[] {
+  return [
+    ...new Set(recipe.inputs.flatMap((input) => (input.from === 'spec' ? [input.spec] : []))),
+  ];
+}
