@@ -3,7 +3,7 @@ import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
 import { siteDir, workDir } from './src/site/folders.ts';
-import { refreshPhotos, siteAddress } from './src/site/prepare.ts';
+import { refreshDerived, siteAddress } from './src/site/prepare.ts';
 import { reloadOnContent } from './src/site/reload.ts';
 
 const { origin, pathname } = new URL(await siteAddress());
@@ -16,10 +16,8 @@ export default defineConfig({
   publicDir: join(workDir, 'public'),
   cacheDir: join(workDir, 'astro'),
   trailingSlash: 'always',
-  // The default drops a line break between words and an expression, and with it the space between them.
-  compressHTML: true,
   build: { format: 'directory', assets: 'assets', inlineStylesheets: 'never' },
-  integrations: [mdx(), reloadOnContent(refreshPhotos)],
+  integrations: [mdx(), reloadOnContent(refreshDerived)],
   markdown: {
     // The same parser reads entries for the check. Curly quotes are off: in a log full of inches 5/8" must stay as typed.
     processor: satteri({ features: { smartPunctuation: false } }),

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
-import opentype, { type Font } from 'opentype.js';
+import opentype, { type Font, type PathCommand } from 'opentype.js';
 import { node, type SvgNode } from '../draw/svg.ts';
 
 /** Text as outlines, so that a card looks the same on any machine, whatever typefaces it has. */
@@ -23,23 +23,37 @@ export interface LineStyle {
   readonly end?: boolean;
 }
 
-const FILES: Readonly<Record<Weight, string>> = {
-  regular: '@fontsource/barlow-semi-condensed/files/barlow-semi-condensed-latin-400-normal.woff',
-  bold: '@fontsource/barlow-semi-condensed/files/barlow-semi-condensed-latin-600-normal.woff',
+const WEIGHTS: Readonly<Record<Weight, number>> = { regular: 400, bold: 600 };
+
+/** What stands for a character that the lettering has no outline of. */
+const SPOKEN: Readonly<Record<string, string>> = {
+  ...{ '\u00a0': ' ', '\u202f': ' ', '\u2009': ' ' },
+  ...{ Ω: 'ohm', Δ: 'delta ', μ: 'µ' },
 };
 
 /** Loads the site's own lettering (Barlow Semi Condensed, SIL Open Font Licence). */
 export async function loadLettering(): Promise<Lettering> {
-  const [regular, bold] = await Promise.all([loadFont(FILES.regular), loadFont(FILES.bold)]);
-  const fontOf = (weight: Weight = 'regular') => (weight === 'bold' ? bold : regular);
+  const fonts = { regular: await loadFonts('regular'), bold: await loadFonts('bold') };
+  const runsOf = (text: string, weight: Weight = 'regular') => runs(text, fonts[weight]);
   const width = (text: string, size: number, weight?: Weight) =>
-    fontOf(weight).getAdvanceWidth(text, size);
+    runsOf(text, weight).reduce((sum, run) => sum + run.font.getAdvanceWidth(run.text, size), 0);
+  const cut = (text: string, most: number, size: number, weight?: Weight) => {
+    let kept = [...text.replace(/[,;:.]$/, '')];
+    while (kept.length > 1 && width(`${kept.join('')} …`, size, weight) > most)
+      kept = kept.slice(0, -1);
+    return `${kept.join('').trimEnd()} …`;
+  };
 
   return {
     width,
     line(text, x, y, { size, fill, weight, end }) {
-      const start = end ? x - width(text, size, weight) : x;
-      return node('path', { d: fontOf(weight).getPath(text, start, y, size).toPathData(1), fill });
+      let at = end ? x - width(text, size, weight) : x;
+      let d = '';
+      for (const run of runsOf(text, weight)) {
+        d += pathData(run.font.getPath(run.text, at, y, size).commands);
+        at += run.font.getAdvanceWidth(run.text, size);
+      }
+      return node('path', { d, fill });
     },
     wrap(text, most, size, lines, weight) {
       const fitted: string[] = [];
@@ -50,12 +64,52 @@ export async function loadLettering(): Promise<Lettering> {
         fitted.push(words.slice(0, count).join(' '));
         words = words.slice(count);
       }
-      const last = fitted.at(-1);
-      if (words.length > 0 && last !== undefined)
-        fitted[fitted.length - 1] = `${last.replace(/[,;:.]$/, '')} …`;
-      return fitted;
+      return fitted.map((line, index) =>
+        width(line, size, weight) > most || (words.length > 0 && index === fitted.length - 1)
+          ? cut(line, most, size, weight)
+          : line,
+      );
     },
   };
+}
+
+/** A text in pieces, each in the first file of the typeface that has its letters. */
+function runs(text: string, fonts: readonly Font[]): { text: string; font: Font }[] {
+  const found: { text: string; font: Font }[] = [];
+  const spoken = [...text].map((letter) => SPOKEN[letter] ?? letter).join('');
+  for (const letter of spoken) {
+    const font = fonts.find((one) => one.charToGlyphIndex(letter) > 0) ?? (fonts[0] as Font);
+    const last = found.at(-1);
+    if (last?.font === font) last.text += letter;
+    else found.push({ text: letter, font });
+  }
+  return found;
+}
+
+/** Outlines as path data with one decimal; the package's own writer turns some numbers into NaN (2.0.0). */
+function pathData(commands: readonly PathCommand[]): string {
+  const at = (...numbers: readonly number[]) =>
+    numbers.map((number) => Math.round(number * 10) / 10).join(' ');
+  return commands
+    .map((command) => {
+      if (command.type === 'M' || command.type === 'L')
+        return command.type + at(command.x, command.y);
+      if (command.type === 'Q') return `Q${at(command.x1, command.y1, command.x, command.y)}`;
+      if (command.type === 'C')
+        return `C${at(command.x1, command.y1, command.x2, command.y2, command.x, command.y)}`;
+      return 'Z';
+    })
+    .join('');
+}
+
+/** The files of one weight: western letters, and the others that are written in Latin script. */
+function loadFonts(weight: Weight): Promise<Font[]> {
+  const place = '@fontsource/barlow-semi-condensed/files/barlow-semi-condensed';
+  return Promise.all(
+    ['latin', 'latin-ext'].map((part) =>
+      loadFont(`${place}-${part}-${WEIGHTS[weight]}-normal.woff`),
+    ),
+  );
 }
 
 async function loadFont(file: string): Promise<Font> {

@@ -4,6 +4,7 @@ import { openBook } from '../book/open.ts';
 import type { Book } from '../book/types.ts';
 import { derivePhotos } from '../photo/derive.ts';
 import type { Problem } from '../read/problem.ts';
+import { refreshCrossChecks } from '../site/cross-checks.ts';
 import { contentDir, contentDirProblem, siteDir, workDir } from '../site/folders.ts';
 import { findLeaks } from './leaks.ts';
 import { countProblems, describeProblems, plural } from './print-problems.ts';
@@ -32,6 +33,11 @@ export async function buildSite(): Promise<Book | undefined> {
   if (hasErrors(problems))
     return refuse(`${countProblems(problems)}. Nothing was built; ${shown} is as it was.`);
 
+  const { drawn, seconds } = await refreshCrossChecks();
+  if (drawn > 0)
+    console.log(
+      `Drew ${plural(drawn, 'worked-out value')} a million times each, in ${seconds.toFixed(1)} s.`,
+    );
   const target = await replaceFolder(siteDir, workDir);
   const failure = await render(target);
   if (failure !== undefined) {

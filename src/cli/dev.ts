@@ -1,6 +1,7 @@
 import { dev } from 'astro';
 import { openBook } from '../book/open.ts';
 import { derivePhotos } from '../photo/derive.ts';
+import { refreshCrossChecks } from '../site/cross-checks.ts';
 import { contentDir, contentDirProblem, workDir } from '../site/folders.ts';
 import { countProblems, describeProblems } from './print-problems.ts';
 
@@ -17,6 +18,7 @@ export async function main(): Promise<number> {
       `${describeProblems(book.problems, contentDir)}\n${countProblems(book.problems)}; records with problems are left out.`,
     );
   await derivePhotos(book, contentDir, workDir);
+  await refreshCrossChecks();
   const server = await dev({ logLevel: 'warn' });
   const path = new URL(book.site?.address ?? 'https://site.invalid/').pathname;
   console.log(`\nOpen  http://localhost:${server.address.port}${path}\nStop with Ctrl+C.`);

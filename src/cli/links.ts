@@ -10,7 +10,7 @@ const HELP = `npm run links -- <entry> [--most 5000]
 
 Prints lines for the description of an entry's video: time, label, address of the spec or part.
 <entry> is its file name without .mdx, like 2025-08-03-four-scales. --most is the longest text the host takes, in characters.
-Exit status: 0 printed, 1 no such entry or no video, 2 wrong use.
+Exit status: 0 printed, 1 no such entry, no video, or no room for the entry's own address, 2 wrong use.
 `;
 
 /** Prints ready-to-paste lines for a video's description. */
@@ -54,6 +54,11 @@ function print(
     to.absolute(to.entry(project, entry)),
     most,
   );
+  if (text.length > most)
+    return fail(
+      `The address of the entry alone has ${text.length} characters; ${most} are too few.`,
+      1,
+    );
   console.log(text);
   if (left > 0) console.error(`\n${left} of the moments did not fit into ${most} characters.`);
   return 0;

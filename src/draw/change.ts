@@ -1,6 +1,6 @@
-import type { Measured } from '../measure/reading.ts';
 import { type Reader, showDifference, showMeasured } from '../measure/show.ts';
 import type { SpecFigures } from '../measure/spec-figures.ts';
+import type { SpecValue } from '../measure/spec-value.ts';
 import { airy, linearScale, type Scale } from './scale.ts';
 import { across, type Drawing, fluidDrawing, node, type SvgNode } from './svg.ts';
 
@@ -75,7 +75,7 @@ function isNear(bound: number, ends: readonly number[]): boolean {
 }
 
 function dimension(
-  measured: Measured,
+  measured: SpecValue,
   y: number,
   line: 'before' | 'wide',
   scale: Scale,

@@ -1,5 +1,5 @@
-import type { Measured } from '../measure/reading.ts';
 import type { SpecFigures } from '../measure/spec-figures.ts';
+import type { SpecValue } from '../measure/spec-value.ts';
 import { daysBetween, showShortDay } from '../time/day.ts';
 import { showNumber } from '../units/quantity.ts';
 import { convertUnit } from '../units/unit.ts';
@@ -32,9 +32,9 @@ export function drawHistory(
     ...bounds,
   ]);
   const down = linearScale(range, [BOTTOM, TOP]);
-  const days = daysBetween(first.reading.date, last.reading.date);
+  const days = daysBetween(first.date, last.date);
   const place = linearScale([0, days], [LEFT, RIGHT]);
-  const at = (item: Measured) => place(daysBetween(first.reading.date, item.reading.date));
+  const at = (item: SpecValue) => place(daysBetween(first.date, item.date));
 
   const ticks = roundTicks(range, 4);
   const places = decimalsOfStep(ticks);
@@ -70,7 +70,7 @@ export function drawHistory(
         'text-anchor': days === 0 ? 'start' : 'middle',
         class: 'small',
       },
-      showShortDay(first.reading.date, language),
+      showShortDay(first.date, language),
     ),
     ...(days === 0
       ? []
@@ -78,7 +78,7 @@ export function drawHistory(
           node(
             'text',
             { x: '100%', y: HEIGHT - 8, 'text-anchor': 'end', class: 'small' },
-            showShortDay(last.reading.date, language),
+            showShortDay(last.date, language),
           ),
         ]),
   ];
@@ -87,7 +87,7 @@ export function drawHistory(
     low > 0 || high < 0
       ? [node('path', { d: `M6 ${BOTTOM} v6 l-5 4 l10 4 l-5 4 v6`, class: 'cut' })]
       : [];
-  const title = `${spec.name}: ${history.length} readings from ${first.reading.date} to ${last.reading.date}, in ${spec.unit}.`;
+  const title = `${spec.name}: ${history.length} ${first.kind === 'read' ? 'readings' : 'worked-out values'} from ${first.date} to ${last.date}, in ${spec.unit}.`;
   const unit = node('text', { x: '0%', y: 10, class: 'small' }, spec.unit);
   return fluidDrawing(HEIGHT, title, [
     unit,
@@ -107,13 +107,22 @@ function level(value: number, line: string, name: string, down: Scale): SvgNode[
   ];
 }
 
-function point(item: Measured, percent: number, down: Scale): SvgNode[] {
+function point(item: SpecValue, percent: number, down: Scale): SvgNode[] {
   const x = across(percent);
-  const open = item.reading.state === 'as-found' || item.reading.state === 'before';
+  const open = item.state === 'as-found' || item.state === 'before';
   const dot = node('circle', { cx: x, cy: down(item.value), r: 4, class: open ? 'open' : 'ink' });
   if (item.U === undefined) return [dot];
   const [low, high] = [down(item.value - item.U), down(item.value + item.U)];
-  return [node('line', { x1: x, x2: x, y1: high, y2: low, class: 'wide' }), dot];
+  return [
+    node('line', {
+      x1: x,
+      x2: x,
+      y1: high,
+      y2: low,
+      class: item.kind === 'read' ? 'wide' : 'narrow',
+    }),
+    dot,
+  ];
 }
 
 function decimalsOfStep(ticks: readonly number[]): number {

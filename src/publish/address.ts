@@ -10,6 +10,10 @@ export interface Addresses {
   entry(project: Project, entry: Entry): string;
   specs(project: Project): string;
   spec(project: Project, id: string): string;
+  /** The spec as JSON. */
+  specData(project: Project, id: string): string;
+  /** The spec's preview picture. */
+  specCard(project: Project, id: string): string;
   reading(project: Project, spec: string, reading: string): string;
   instrument(project: Project, id: string): string;
   costs(project: Project): string;
@@ -36,6 +40,8 @@ export function addressesOf(address: string): Addresses {
     entry: (project, entry) => inProject(project, `log/${entry.slug}/`),
     specs: (project) => inProject(project, 'specs/'),
     spec: (project, id) => inProject(project, `specs/${id}/`),
+    specData: (project, id) => inProject(project, `specs/${id}.json`),
+    specCard: (project, id) => `${base}cards/${project.id}/${id}.png`,
     reading: (project, spec, reading) => `${to.spec(project, spec)}#${reading}`,
     instrument: (project, id) => `${to.specs(project)}#instrument-${id}`,
     costs: (project) => inProject(project, 'costs/'),

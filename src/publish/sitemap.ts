@@ -25,7 +25,7 @@ export function sitePages(book: Book, to: Addresses): SitePage[] {
     ...project.entries.map((entry) => ({ path: to.entry(project, entry), changed: entry.date })),
     ...project.now.specs.map(({ spec, latest }) => ({
       path: to.spec(project, spec.id),
-      changed: latest?.reading.date,
+      changed: latest?.date,
     })),
   ]);
   return [...shared, ...own];

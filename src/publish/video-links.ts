@@ -61,5 +61,8 @@ export function descriptionLines(
 }
 
 function shorten(label: string, most: number): string {
-  return label.length <= most ? label : `${label.slice(0, most - 1).trimEnd()}…`;
+  if (label.length <= most) return label;
+  // Not in the middle of a character that takes two places, such as a pictograph.
+  const cut = label.slice(0, most - 1).replace(/[\ud800-\udbff]$/, '');
+  return `${cut.trimEnd()}…`;
 }

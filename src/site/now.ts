@@ -2,10 +2,12 @@ import { readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { openBook } from '../book/open.ts';
 import type { Book } from '../book/types.ts';
+import type { CrossChecks } from '../measure/cross-check.ts';
 import type { Site } from '../model/kinds.ts';
 import type { PhotoManifest } from '../photo/manifest.ts';
 import { type Addresses, addressesOf } from '../publish/address.ts';
 import { listContent } from '../read/files.ts';
+import { keptCrossChecks } from './cross-checks.ts';
 import { contentDir, workDir } from './folders.ts';
 
 /** What every page is made from. */
@@ -15,6 +17,8 @@ export interface SiteNow {
   readonly to: Addresses;
   readonly language: string;
   readonly photos: PhotoManifest;
+  /** Drawn distributions of worked-out values. */
+  readonly checks: CrossChecks;
 }
 
 let kept: { readonly stamp: string; readonly now: Promise<SiteNow> } | undefined;
@@ -30,12 +34,13 @@ export async function siteNow(): Promise<SiteNow> {
 }
 
 async function load(): Promise<SiteNow> {
-  const book = await openBook(contentDir, { now: new Date(), drafts: import.meta.env.DEV });
+  const checks = await keptCrossChecks();
+  const book = await openBook(contentDir, { now: new Date(), drafts: import.meta.env.DEV, checks });
   const site = book.site;
   if (site === undefined)
     throw new Error(`site.yaml in ${contentDir} can't be used; run "npm run check"`);
   const photos = JSON.parse(await readFile(join(workDir, 'photos.json'), 'utf8')) as PhotoManifest;
-  return { book, site, to: addressesOf(site.address), language: site.language, photos };
+  return { book, site, to: addressesOf(site.address), language: site.language, photos, checks };
 }
 
 async function stampOf(): Promise<string> {

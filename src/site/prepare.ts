@@ -1,5 +1,6 @@
 import { openBook } from '../book/open.ts';
 import { derivePhotos } from '../photo/derive.ts';
+import { refreshCrossChecks } from './cross-checks.ts';
 import { contentDir, workDir } from './folders.ts';
 
 /** The public address from site.yaml; a content folder without a usable one is told apart by the check, not here. */
@@ -8,8 +9,9 @@ export async function siteAddress(): Promise<string> {
   return site?.address ?? 'https://site.invalid/';
 }
 
-/** Derives photos that are new or changed, while the dev server runs. */
-export async function refreshPhotos(): Promise<void> {
+/** Derives photos and draws values that are new or changed, while the dev server runs. */
+export async function refreshDerived(): Promise<void> {
   const book = await openBook(contentDir, { now: new Date(), drafts: true });
   await derivePhotos(book, contentDir, workDir);
+  await refreshCrossChecks();
 }

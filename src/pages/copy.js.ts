@@ -1,0 +1,18 @@
+// Adds a button that copies, where the browser lets it. Without it the text can be selected as ever.
+const SCRIPT = `customElements.define('copy-text', class extends HTMLElement {
+  connectedCallback() {
+    if (!navigator.clipboard) return;
+    const button = Object.assign(document.createElement('button'), { type: 'button', textContent: 'Copy' });
+    button.addEventListener('click', async () => {
+      await navigator.clipboard.writeText(this.firstElementChild.textContent.trim());
+      button.textContent = 'Copied';
+      setTimeout(() => { button.textContent = 'Copy'; }, 2000);
+    });
+    this.append(' ', button);
+  }
+});
+`;
+
+export function GET(): Response {
+  return new Response(SCRIPT, { headers: { 'Content-Type': 'text/javascript; charset=utf-8' } });
+}
