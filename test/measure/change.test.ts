@@ -45,7 +45,7 @@ describe('change', () => {
 describe('before and after', () => {
   const ids = (readings: readonly Written[]) => {
     const figures = figuresOf({ instrument: step, readings });
-    const idOf = (item: (typeof figures)['latest']) => item?.reading.id;
+    const idOf = (item: (typeof figures)['latest']) => item?.id;
     return [idOf(figures.asFound), idOf(figures.before), idOf(figures.after), idOf(figures.latest)];
   };
   const at = (date: string, state: string): Written => ({ date, state, values: '10' });

@@ -7,7 +7,7 @@ import { figuresOf, type SpecRead } from './spec-read.ts';
 function read(values: string, rest: Omit<SpecRead, 'readings'> & { unit?: string } = {}): Measured {
   const { unit, ...others } = rest;
   const { latest } = figuresOf({ ...others, readings: [{ values, ...(unit ? { unit } : {}) }] });
-  if (latest === undefined) throw new Error('the reading is not in the book');
+  if (latest?.kind !== 'read') throw new Error('the reading is not in the book');
   return latest;
 }
 
@@ -56,7 +56,7 @@ describe('what the instrument states (type B)', () => {
   });
 
   test('one value and an instrument that states nothing leave U unknown, which is not 0', () => {
-    expect(read('640')).toMatchObject({ value: 640, u: undefined, U: undefined, parts: [] });
+    expect(read('640')).toMatchObject({ value: 640, u: undefined, U: undefined, components: [] });
   });
 });
 

@@ -112,7 +112,7 @@ describe.each(book.projects.map((project) => ({ project, id: project.id })))(
           values(select(part, 'data'), 'value'),
         );
         expect(lead).toBe(latest && String(latest.value));
-        const listed = history.filter(({ reading }) => select(root, `#${reading.id}`).length === 1);
+        const listed = history.filter((item) => select(root, `#${item.id}`).length === 1);
         expect(listed).toHaveLength(history.length);
       }
     });
