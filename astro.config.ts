@@ -16,7 +16,7 @@ export default defineConfig({
   publicDir: join(workDir, 'public'),
   cacheDir: join(workDir, 'astro'),
   trailingSlash: 'always',
-  build: { format: 'directory', assets: 'assets', inlineStylesheets: 'never' },
+  build: { format: 'directory', assets: 'assets', inlineStylesheets: 'never', concurrency: 4 },
   integrations: [mdx(), reloadOnContent(refreshDerived)],
   markdown: {
     // The same parser reads entries for the check. Curly quotes are off: in a log full of inches 5/8" must stay as typed.

@@ -16,7 +16,7 @@ export async function makeCard(card: Card, cacheDir: string): Promise<Uint8Array
   try {
     return await readFile(kept);
   } catch {
-    const png = await sharp(Buffer.from(svg)).png({ palette: true, colours: 32 }).toBuffer();
+    const png = await sharp(Buffer.from(svg)).flatten().png({ compressionLevel: 6 }).toBuffer();
     await mkdir(cacheDir, { recursive: true });
     await writeFile(`${kept}.${process.pid}.new`, png);
     await rename(`${kept}.${process.pid}.new`, kept);

@@ -33,7 +33,7 @@ export async function buildSite(): Promise<Book | undefined> {
   if (hasErrors(problems))
     return refuse(`${countProblems(problems)}. Nothing was built; ${shown} is as it was.`);
 
-  const { drawn, seconds } = await refreshCrossChecks();
+  const { drawn, seconds } = await refreshCrossChecks(book);
   if (drawn > 0)
     console.log(
       `Drew ${plural(drawn, 'worked-out value')} a million times each, in ${seconds.toFixed(1)} s.`,

@@ -18,7 +18,7 @@ export async function main(): Promise<number> {
       `${describeProblems(book.problems, contentDir)}\n${countProblems(book.problems)}; records with problems are left out.`,
     );
   await derivePhotos(book, contentDir, workDir);
-  await refreshCrossChecks();
+  await refreshCrossChecks(book);
   const server = await dev({ logLevel: 'warn' });
   const path = new URL(book.site?.address ?? 'https://site.invalid/').pathname;
   console.log(`\nOpen  http://localhost:${server.address.port}${path}\nStop with Ctrl+C.`);

@@ -37,19 +37,32 @@ const FUNCTIONS: Readonly<Record<string, string>> = {
  * The source is put together from this file's own words and the positions of names, never from a name's text.
  */
 export function compile(tree: Tree, names: readonly string[]): Compiled {
-  return new Function('v', `return +(${source(tree, names)});`) as Compiled;
+  const refs = new Map(names.map((name, index) => [name, `v[${index}]`]));
+  return compileSteps([{ tree, refs }]);
 }
 
-function source(tree: Tree, names: readonly string[]): string {
+/** One formula of several: what its names stand for, as program text made here (`v[0]`, `r0`). */
+export interface Step {
+  readonly tree: Tree;
+  readonly refs: ReadonlyMap<string, string>;
+}
+
+/** Compiles formulas that follow one another; the result of the k-th is `r` and k for those after it, the last one's is given. */
+export function compileSteps(steps: readonly Step[]): Compiled {
+  const lines = steps.map(({ tree, refs }, index) => `const r${index} = +(${source(tree, refs)});`);
+  return new Function('v', `${lines.join(' ')} return r${steps.length - 1};`) as Compiled;
+}
+
+function source(tree: Tree, refs: ReadonlyMap<string, string>): string {
   if (tree.type === 'number') return `(${Number(tree.value)})`;
   if (tree.type === 'name') {
-    const index = names.indexOf(tree.name);
-    if (index >= 0) return `v[${index}]`;
+    const ref = refs.get(tree.name);
+    if (ref !== undefined) return ref;
     const constant = formulaConstants[tree.name];
     if (constant === undefined) throw new Error(`this is our bug: no value for "${tree.name}"`);
     return `(${constant})`;
   }
-  const args = tree.args.map((arg) => source(arg, names));
+  const args = tree.args.map((arg) => source(arg, refs));
   if (tree.name === 'neg') return `(-${args[0]})`;
   if (tree.name === 'sec') return `(1/Math.cos(${args[0]}))`;
   const infix = INFIX[tree.name];

@@ -1,4 +1,7 @@
 import { createHash } from 'node:crypto';
+import { compileSteps } from '../formula/compile.ts';
+import { isFormula, parseFormula } from '../formula/parse.ts';
+import { treeOf } from '../formula/tree.ts';
 import { fromBaseUnit } from '../units/unit.ts';
 import { type Drawn, type DrawnInput, drawDistribution } from './monte-carlo.ts';
 import type { Interval } from './spec-value.ts';
@@ -10,7 +13,7 @@ import type { Worked } from './worked.ts';
 export const DRAWS = 1_000_000;
 
 /** Raise it when the draws would come out otherwise, so that nothing old is taken for new. */
-const RECIPE = 2;
+const RECIPE = 3;
 
 /** Standard errors of an end that chance is taken to explain: of a thousand ends, three go beyond. */
 const CHANCE = 3;
@@ -28,85 +31,87 @@ export type CrossChecks = ReadonlyMap<string, CrossCheck>;
 
 /**
  * A worked-out value flattened to what was read: the leaves to draw from, and the formulas over them in order, so that a value worked
- * out of worked-out values is drawn whole.
+ * out of worked-out values is drawn whole. Plain data, which can go to another thread.
  */
-interface Model {
+export interface DrawJob {
+  readonly key: string;
   readonly leaves: readonly DrawnInput[];
+  /** Formulas with what each name stands for: the n-th leaf, or the result of an earlier formula counted from −1 down. */
   readonly steps: readonly {
-    readonly value: (values: ArrayLike<number>) => number;
+    readonly text: string;
+    readonly names: readonly string[];
     readonly from: readonly number[];
   }[];
+  readonly value: number;
+  readonly spread: Spread;
 }
 
-function modelOf(worked: Worked): Model {
+/** Puts together what is to be drawn for a worked-out value, named by everything that decides the result. */
+export function drawJob(worked: Worked): DrawJob {
   const leaves: DrawnInput[] = [];
-  const steps: { value: (values: ArrayLike<number>) => number; from: number[] }[] = [];
-  const places = new Map<object, { leaf: number } | { step: number }>();
-  const place = (item: Worked): { step: number } => {
+  const steps: { text: string; names: readonly string[]; from: number[] }[] = [];
+  const places = new Map<object, number>();
+  const place = (item: Worked): number => {
     const from = item.recipe.inputs.map((input, index) => {
       const source = item.sources[index];
-      if (source?.kind === 'worked') return places.get(source) ?? place(source);
-      const key = source ?? input;
-      const known = places.get(key);
-      if (known) return known;
+      const known = places.get(source ?? input);
+      if (known !== undefined) return known;
+      if (source?.kind === 'worked') return place(source);
       leaves.push(item.inputs[index] as Uncertain);
-      const found = { leaf: leaves.length - 1 };
-      places.set(key, found);
-      return found;
+      places.set(source ?? input, leaves.length - 1);
+      return leaves.length - 1;
     });
-    steps.push({
-      value: item.recipe.ready.value,
-      from: from.map((where) => ('leaf' in where ? where.leaf : -1 - where.step)),
-    });
-    const found = { step: steps.length - 1 };
-    places.set(item, found);
-    return found;
+    steps.push({ text: item.recipe.ready.text, names: item.recipe.ready.names, from });
+    places.set(item, -steps.length);
+    return -steps.length;
   };
   place(worked);
-  return { leaves, steps };
+  return {
+    key: keyOf(leaves, steps),
+    leaves,
+    steps,
+    value: worked.base.value,
+    spread: spreadOf(worked.base.components),
+  };
 }
 
-/** Names a cross-check by everything that decides its result. */
-export function crossCheckKey(worked: Worked): string {
-  const { leaves, steps } = modelOf(worked);
-  const formulas = steps.map(({ from }, index) => [from, textsOf(worked)[index]]);
+function keyOf(leaves: readonly DrawnInput[], steps: DrawJob['steps']): string {
   const numbers = leaves.map(({ value, components }) => [
     value,
     components.map(({ key, group, u, nu, shape }) => [key, group, u, String(nu), shape]),
   ]);
   return createHash('sha256')
-    .update(JSON.stringify([RECIPE, DRAWS, formulas, numbers]))
+    .update(JSON.stringify([RECIPE, DRAWS, steps, numbers]))
     .digest('hex')
     .slice(0, 32);
 }
 
-function textsOf(worked: Worked): string[] {
-  const inner = worked.sources.flatMap((source) =>
-    source?.kind === 'worked' ? textsOf(source) : [],
-  );
-  return [...new Set([...inner, `${worked.recipe.spec.id}: ${worked.recipe.ready.text}`])];
+/** Names a cross-check by everything that decides its result. */
+export function crossCheckKey(worked: Worked): string {
+  return drawJob(worked).key;
 }
 
 /** Draws a worked-out value and compares the interval of the GUM with what comes out (JCGM 101:2008 clause 8). */
 export function crossCheck(worked: Worked): CrossCheck {
-  const { leaves, steps } = modelOf(worked);
-  const results = new Float64Array(steps.length);
-  const rows = steps.map(({ from }) => new Float64Array(from.length));
-  const model = (values: Float64Array) => {
-    for (let s = 0; s < steps.length; s++) {
-      const { value, from } = steps[s] as Model['steps'][number];
-      const row = rows[s] as Float64Array;
-      for (let i = 0; i < from.length; i++) {
-        const where = from[i] as number;
-        row[i] = where >= 0 ? (values[where] as number) : (results[-1 - where] as number);
-      }
-      results[s] = value(row);
-    }
-    return results[steps.length - 1] as number;
-  };
-  const seed = Number.parseInt(crossCheckKey(worked).slice(0, 8), 16);
-  const drawn = drawDistribution(leaves, model, { seed, draws: DRAWS });
-  return compare(worked.base.value, spreadOf(worked.base.components), drawn);
+  return runDrawJob(drawJob(worked));
+}
+
+/** Makes the draws of a job, the same for the same job on every machine. */
+export function runDrawJob({ key, leaves, steps, value, spread }: DrawJob): CrossCheck {
+  const model = compileSteps(
+    steps.map(({ text, names, from }) => {
+      const formula = parseFormula(text, names);
+      if (!isFormula(formula)) throw new Error(`this is our bug: ${text}: ${formula.wrong}`);
+      const refs = new Map(names.map((name, index) => [name, refOf(from[index] as number)]));
+      return { tree: treeOf(formula), refs };
+    }),
+  );
+  const seed = Number.parseInt(key.slice(0, 8), 16);
+  return compare(value, spread, drawDistribution(leaves, model, { seed, draws: DRAWS }));
+}
+
+function refOf(where: number): string {
+  return where >= 0 ? `v[${where}]` : `r${-1 - where}`;
 }
 
 function compare(value: number, { u, U }: Spread, drawn: Drawn): CrossCheck {

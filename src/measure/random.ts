@@ -10,9 +10,11 @@ export interface RandomStream {
   chiSquare(nu: number): number;
 }
 
+const BLOCK = 4096;
+
 /** xoshiro128** by Blackman and Vigna (2018), seeded by splitmix32, and Marsaglia and Tsang's ziggurat (2000) for normal numbers. */
 export function randomStream(seed: number): RandomStream {
-  const state = new Uint32Array(4);
+  const state = new Int32Array(4);
   let mixed = seed >>> 0;
   for (let i = 0; i < 4; i++) {
     mixed = (mixed + 0x9e3779b9) >>> 0;
@@ -21,29 +23,40 @@ export function randomStream(seed: number): RandomStream {
     z = Math.imul(z ^ (z >>> 13), 0xc2b2ae35);
     state[i] = z ^ (z >>> 16);
   }
-  let [a, b, c, d] = state as unknown as [number, number, number, number];
+  // Words are made by the block: in a tight loop the state stays in registers, one by one it would go through memory.
+  const words = new Uint32Array(BLOCK);
+  let next = BLOCK;
 
-  function bits(): number {
-    const scrambled = Math.imul(b, 5);
-    const result = Math.imul((scrambled << 7) | (scrambled >>> 25), 9);
-    const shifted = b << 9;
-    c ^= a;
-    d ^= b;
-    b ^= c;
-    a ^= d;
-    c ^= shifted;
-    d = (d << 11) | (d >>> 21);
-    return result >>> 0;
+  function refill(): void {
+    let [a, b, c, d] = state as unknown as [number, number, number, number];
+    for (let i = 0; i < BLOCK; i++) {
+      const scrambled = Math.imul(b, 5);
+      words[i] = Math.imul((scrambled << 7) | (scrambled >>> 25), 9);
+      const shifted = b << 9;
+      c ^= a;
+      d ^= b;
+      b ^= c;
+      a ^= d;
+      c ^= shifted;
+      d = (d << 11) | (d >>> 21);
+    }
+    state.set([a, b, c, d]);
+    next = 0;
   }
 
-  const uniform = () => (bits() + 0.5) / 4294967296;
+  function bits(): number {
+    if (next === BLOCK) refill();
+    return words[next++] as number;
+  }
+
+  const uniform = () => (bits() + 0.5) * 2 ** -32;
 
   function normal(): number {
     for (;;) {
       const word = bits();
       const layer = word & 127;
       // 24 bits of the word and its sign make the abscissa; 7 bits chose the layer.
-      const signed = (word >> 7) / 16777216;
+      const signed = (word >> 7) * 2 ** -24;
       const x = signed * (EDGES[layer] as number);
       if (Math.abs(x) < (EDGES[layer + 1] as number)) return x;
       if (layer === 0) return tail(signed < 0);

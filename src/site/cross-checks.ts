@@ -3,9 +3,15 @@ import { availableParallelism } from 'node:os';
 import { join, resolve } from 'node:path';
 import { Worker } from 'node:worker_threads';
 import { latestWorked } from '../book/latest-worked.ts';
-import { openBook } from '../book/open.ts';
-import { type CrossCheck, type CrossChecks, crossCheckKey } from '../measure/cross-check.ts';
-import { contentDir, workDir } from './folders.ts';
+import type { Book } from '../book/types.ts';
+import {
+  type CrossCheck,
+  type CrossChecks,
+  crossCheckKey,
+  type DrawJob,
+  drawJob,
+} from '../measure/cross-check.ts';
+import { workDir } from './folders.ts';
 
 const FILE = join(workDir, 'cross-checks.json');
 
@@ -21,40 +27,34 @@ export async function keptCrossChecks(): Promise<CrossChecks> {
 }
 
 /**
- * Draws the latest value of every derived spec that has not been drawn before, spread over the cores, and keeps the results.
+ * Draws the latest value of every derived spec of a book that has not been drawn before, spread over the cores, and keeps the results.
  * Gives how many were drawn and in how many seconds.
  */
-export async function refreshCrossChecks(): Promise<{ drawn: number; seconds: number }> {
+export async function refreshCrossChecks(book: Book): Promise<{ drawn: number; seconds: number }> {
   const started = performance.now();
-  const [book, kept] = [
-    await openBook(contentDir, { now: new Date(), drafts: true }),
-    await keptCrossChecks(),
-  ];
-  const keys = new Set(latestWorked(book).map(crossCheckKey));
-  const missing = [...keys].filter((key) => !kept.has(key));
+  const kept = await keptCrossChecks();
+  const jobs = new Map(latestWorked(book).map((worked) => [crossCheckKey(worked), worked]));
+  const missing = [...jobs].filter(([key]) => !kept.has(key)).map(([, worked]) => drawJob(worked));
   const fresh = missing.length === 0 ? [] : await drawInWorkers(missing);
-  const checks = Object.fromEntries([...kept, ...fresh].filter(([key]) => keys.has(key)));
+  const checks = Object.fromEntries([...kept, ...fresh].filter(([key]) => jobs.has(key)));
   await mkdir(workDir, { recursive: true });
   await writeFile(`${FILE}.${process.pid}.new`, JSON.stringify(checks));
   await rename(`${FILE}.${process.pid}.new`, FILE);
   return { drawn: missing.length, seconds: (performance.now() - started) / 1000 };
 }
 
-/** Each worker opens the book itself, since formulas can't be sent from one thread to another, and draws its share. */
-async function drawInWorkers(keys: readonly string[]): Promise<[string, CrossCheck][]> {
-  const count = Math.min(availableParallelism(), keys.length);
+/** Deals the jobs out to one worker a core, in turn, so that each gets its part of the heavy ones. */
+async function drawInWorkers(jobs: readonly DrawJob[]): Promise<[string, CrossCheck][]> {
+  const count = Math.min(availableParallelism(), jobs.length);
   const shares = Array.from({ length: count }, (_, worker) =>
-    keys.filter((_key, index) => index % count === worker),
+    jobs.filter((_job, index) => index % count === worker),
   );
-  const results = await Promise.all(shares.map(drawShare));
-  return results.flat();
+  return (await Promise.all(shares.map(drawShare))).flat();
 }
 
-function drawShare(keys: readonly string[]): Promise<[string, CrossCheck][]> {
+function drawShare(jobs: readonly DrawJob[]): Promise<[string, CrossCheck][]> {
   return new Promise((done, reject) => {
-    const worker = new Worker(resolve('src/site/cross-check-worker.ts'), {
-      workerData: { contentDir, keys },
-    });
+    const worker = new Worker(resolve('src/site/cross-check-worker.ts'), { workerData: jobs });
     worker.once('message', done);
     worker.once('error', reject);
   });

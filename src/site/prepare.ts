@@ -13,5 +13,5 @@ export async function siteAddress(): Promise<string> {
 export async function refreshDerived(): Promise<void> {
   const book = await openBook(contentDir, { now: new Date(), drafts: true });
   await derivePhotos(book, contentDir, workDir);
-  await refreshCrossChecks();
+  await refreshCrossChecks(book);
 }
