@@ -13,7 +13,7 @@ export function entriesAbout(project: Project, spec: string): readonly Entry[] {
       moments.some((moment) => moment.spec === spec) ||
       components.some(
         ({ name, props }) =>
-          (name === 'Spec' || name === 'Change') &&
+          ['Spec', 'Working', 'Change'].includes(name) &&
           props.some((prop) => prop.name === 'of' && [prop.literal].flat().includes(spec)),
       ),
   );

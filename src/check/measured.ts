@@ -14,17 +14,19 @@ export const shownValuesAreMeasured: Rule = ({ project }) => {
   );
 };
 
+const SHOWS_A_VALUE = new Set(['Spec', 'Working', 'Change']);
+
 function unmeasured(component: UsedComponent, entry: ReadEntry, project: ReadProject): Problem[] {
   const prop = component.props.find(({ name }) => name === 'of');
-  if (prop === undefined || (component.name !== 'Spec' && component.name !== 'Change')) return [];
-  if (component.name === 'Spec' && Array.isArray(prop.literal)) return [];
+  if (prop === undefined || !SHOWS_A_VALUE.has(component.name)) return [];
+  if (component.name !== 'Change' && Array.isArray(prop.literal)) return [];
   const wanted = component.props.find(({ name }) => name === 'state')?.literal;
   return [prop.literal].flat().flatMap((id): Problem[] => {
     if (typeof id !== 'string' || !project.lists.specs.some(({ value }) => value.id === id))
       return [];
     const workedOut = workedOutStates(id, entry.value.date, project);
     const states = workedOut ?? readStates(id, entry.value.date, project);
-    const lacking = component.name === 'Spec' ? lacksValue(states, wanted) : lacksChange(states);
+    const lacking = component.name === 'Change' ? lacksChange(states) : lacksValue(states, wanted);
     if (lacking === undefined || hasMistake(id, project)) return [];
     const what = workedOut ? lacking.replace('reading', 'worked-out value') : lacking;
     return [

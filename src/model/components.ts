@@ -29,6 +29,7 @@ export const entryComponents: Readonly<Record<string, Readonly<Record<string, Pr
     state: { words: ['as-found', 'before', 'after', 'final'] },
   },
   Change: { of: { required: true, ids: 'specs', many: true } },
+  Working: { of: { required: true, ids: 'specs' } },
   Timeline: {},
   Costs: {
     phase: { ids: 'phases' },

@@ -11,6 +11,7 @@ import Spec from '../../components/Spec.astro';
 import Tally from '../../components/Tally.astro';
 import TaskBox from '../../components/TaskBox.astro';
 import Timeline from '../../components/Timeline.astro';
+import Working from '../../components/Working.astro';
 
 /** What an entry's text is rendered with: the components an author may use, and our own links, tables and task boxes. */
 export const entryParts = {
@@ -23,6 +24,7 @@ export const entryParts = {
   Spec,
   Tally,
   Timeline,
+  Working,
   a: EntryLink,
   input: TaskBox,
   table: EntryTable,
