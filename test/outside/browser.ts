@@ -24,6 +24,7 @@ export async function openBrowser(): Promise<Browser | undefined> {
 const TYPES: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
   '.css': 'text/css',
+  '.js': 'text/javascript',
   '.svg': 'image/svg+xml',
   '.webp': 'image/webp',
   '.woff': 'font/woff',

@@ -32,12 +32,24 @@ describe('published photos', () => {
     /\.(avif|gif|jpe?g|png|tiff?|webp)$/i.test(file),
   );
 
-  test('are WebP files of pixels and nothing else, to the last byte', async () => {
-    expect(pictures.length).toBeGreaterThan(50);
-    for (const file of pictures) {
+  test('that were photos are WebP files of pixels and nothing else, to the last byte', async () => {
+    const photos = pictures.filter((file) => file.startsWith('photos'));
+    expect(photos.length).toBeGreaterThan(50);
+    for (const file of photos) {
       const chunks = [...webpChunks(await readFile(join(site.folder, file))).keys()];
       expect(PIXELS, file).toContain(chunks[0]);
       expect(chunks, file).toHaveLength(1);
+    }
+  });
+
+  test('that are cards are PNG files of pixels and nothing else', async () => {
+    const cards = pictures.filter((file) => !file.startsWith('photos'));
+    expect(cards.length).toBeGreaterThan(50);
+    for (const file of cards) {
+      expect(file).toMatch(/^cards.*\.png$/);
+      const names = pngChunks(await readFile(join(site.folder, file)));
+      // Header, pixel density, pixels, end.
+      expect(new Set(names), file).toEqual(new Set(['IHDR', 'pHYs', 'IDAT', 'IEND']));
     }
   });
 
@@ -90,3 +102,13 @@ describe('the look for metadata', () => {
     ]);
   });
 });
+
+/** Names of the chunks of a PNG file, in order (PNG specification, third edition, 5.3). */
+function pngChunks(bytes: Uint8Array): string[] {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  const names: string[] = [];
+  for (let offset = 8; offset < bytes.length; offset += view.getUint32(offset) + 12) {
+    names.push(String.fromCharCode(...bytes.subarray(offset + 4, offset + 8)));
+  }
+  return names;
+}

@@ -19,6 +19,7 @@ const TRACES: Readonly<Record<string, (page: Page) => Element[]>> = {
   Tally: ({ root }) => select(root, 'section.tally'),
   Spec: ({ root }) => select(root, 'a.spec'),
   Change: ({ root }) => select(root, 'figure.change'),
+  Working: ({ root }) => select(root, 'details.working-out'),
   Timeline: ({ root }) => select(root, '.timeline'),
   Costs: ({ root }) => labelled(root, 'Cost rows'),
   Parts: ({ root }) => labelled(root, 'Parts'),
