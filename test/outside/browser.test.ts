@@ -91,9 +91,9 @@ describe('without JavaScript', () => {
           const [first] = await page.locator('details > summary').all();
           await first?.click();
           // The buttons that copy are all that a script adds.
-          await page
-            .locator('copy-text button')
-            .evaluateAll((buttons) => buttons.forEach((button) => button.remove()));
+          await page.locator('copy-text button').evaluateAll((buttons) => {
+            for (const button of buttons) button.remove();
+          });
           const pictures = page.locator('main :is(img, svg.drawing)');
           read.push({
             words: await page.locator('body').ariaSnapshot(),
