@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { FieldFacts } from './fields.ts';
+import type { FieldFacts } from './field.ts';
 
 interface Facts extends FieldFacts {
   /** Schema of a list's items. */

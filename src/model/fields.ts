@@ -1,6 +1,4 @@
 import { z } from 'zod';
-import { currencyCodes, exponentOf } from '../money/currency.ts';
-import { readAmount, type WrittenAmount } from '../money/money.ts';
 import { suggest } from '../read/nearest.ts';
 import { type Day, guessDay, parseDay } from '../time/day.ts';
 import { type Minutes, parseDuration } from '../time/duration.ts';
@@ -8,43 +6,7 @@ import { parseMoment } from '../time/moment.ts';
 import { kindNames, type QuantityKind } from '../units/kinds.ts';
 import { decimalsOf, type Quantity, readNumber, readQuantity } from '../units/quantity.ts';
 import { guessUnit, isUnit } from '../units/unit.ts';
-
-/** What a field carries besides its type: which kind it points to, whether it may be published, and how an editor completes it. */
-export interface FieldFacts {
-  readonly ref?: string;
-  readonly private?: true;
-  readonly editor?: Record<string, unknown>;
-  readonly description?: string;
-}
-
-/** A wrong value: what is wrong with it, and what to type instead. */
-interface Refusal {
-  readonly wrong: string;
-  readonly fix?: string | undefined;
-}
-
-const isRefusal = (result: unknown): result is Refusal =>
-  typeof result === 'object' && result !== null && 'wrong' in result;
-
-/** A field read from text by a function that gives a value or says what is wrong. Every scalar of a ledger is text first. */
-function readBy<T>(name: string, read: (text: string) => T | Refusal, facts: FieldFacts) {
-  return z
-    .string()
-    .transform((text, context): T => {
-      const result = read(text.trim());
-      if (!isRefusal(result)) return result;
-      context.issues.push({
-        code: 'custom',
-        message: result.wrong,
-        input: text,
-        params: { name, fix: result.fix },
-      });
-      return z.NEVER;
-    })
-    .meta({ ...facts });
-}
-
-const numberOrText = { type: ['string', 'number'] };
+import { type FieldFacts, numberOrText, readBy } from './field.ts';
 
 /** One or more words of lower-case letters and digits, joined by hyphens. */
 export const id = () =>
@@ -131,66 +93,6 @@ function durationFix(value: string): string {
   const loose = /^(\d+)[.,h ]+ ?([0-5]\d) ?(?:m|min)?$/.exec(value);
   return loose ? `write "${loose[1]}:${loose[2]}"` : 'write hours and minutes, like 2:30';
 }
-
-/** An amount of money with or without its currency. */
-export const amount = () =>
-  readBy<WrittenAmount>(
-    'amount',
-    (value) => {
-      const written = readAmount(value);
-      if (!written) return { wrong: 'is not an amount', fix: amountFix(value) };
-      if (written.currency === undefined) return written;
-      const exponent = exponentOf(written.currency);
-      if (exponent === undefined)
-        return {
-          wrong: `has an unknown currency "${written.currency}"`,
-          fix: suggest(written.currency, currencyCodes),
-        };
-      if (decimalsOf(written.decimal) > exponent)
-        return {
-          wrong: `has more decimals than ${written.currency} has (${exponent})`,
-          fix: 'write what was paid',
-        };
-      return written;
-    },
-    { editor: numberOrText, description: 'like 12.50, or 12.50 EUR' },
-  );
-
-const SIGNS: Readonly<Record<string, string>> = { '£': 'GBP', '€': 'EUR', $: 'USD' };
-
-function amountFix(value: string): string {
-  const sign = Object.keys(SIGNS).find((symbol) => value.includes(symbol));
-  const word = /[A-Za-z]{3}/.exec(value)?.[0] ?? '';
-  const code = sign ? SIGNS[sign] : currencyCodes.find((known) => known === word.toUpperCase());
-  const digits = value.replace(/[^\d.,]/g, '');
-  const plain = /,\d{1,2}$/.test(digits)
-    ? digits.replaceAll('.', '').replace(',', '.')
-    : digits.replaceAll(',', '');
-  const fixed = code ? `${plain} ${code}` : plain;
-  const rest = value.replace(sign ?? word, '').replace(/[\d.,\s−-]/g, '');
-  if (rest !== '' || (word !== '' && !code) || !isAmount(fixed))
-    return 'write digits with a decimal point, like 12.50';
-  return /^[-−]/.test(value)
-    ? `write "${fixed}" and set kind to sale, refund or deposit-back`
-    : `write "${fixed}"`;
-}
-
-function isAmount(value: string): boolean {
-  const written = readAmount(value);
-  const decimals = decimalsOf(written?.decimal ?? '');
-  return written !== undefined && decimals <= (exponentOf(written.currency ?? '') ?? decimals);
-}
-
-/** A currency code of ISO 4217. */
-export const currency = () =>
-  readBy<string>(
-    'currency',
-    (value) =>
-      exponentOf(value) === undefined
-        ? { wrong: 'is not a currency code', fix: suggest(value.toUpperCase(), currencyCodes) }
-        : value,
-    { editor: { enum: [...currencyCodes] } },
-  );
 
 /** A number with its unit. */
 export const quantity = () =>

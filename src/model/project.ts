@@ -1,15 +1,6 @@
 import { z } from 'zod';
-import {
-  amount,
-  currency,
-  day,
-  id,
-  listOf,
-  oneOf,
-  privateText,
-  text,
-  wholeNumber,
-} from './fields.ts';
+import { day, id, listOf, oneOf, privateText, text, wholeNumber } from './fields.ts';
+import { amount, currency } from './money-fields.ts';
 
 /** The machine that is being rebuilt. */
 const machineSchema = z.strictObject({

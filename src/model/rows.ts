@@ -1,7 +1,5 @@
 import { z } from 'zod';
 import {
-  amount,
-  currency,
   day,
   decimal,
   duration,
@@ -16,6 +14,7 @@ import {
   unit,
   wholeNumber,
 } from './fields.ts';
+import { amount, currency } from './money-fields.ts';
 
 /** Time worked: `ledger/hours`. */
 export const hoursSchema = z.strictObject({

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import * as field from '../../src/model/fields.ts';
+import { amount } from '../../src/model/money-fields.ts';
 import { currencyCodes, exponentOf } from '../../src/money/currency.ts';
 import { readAmount, toDecimal, toMinor } from '../../src/money/money.ts';
 import { addDays, type Day, guessDay, parseDay } from '../../src/time/day.ts';
@@ -72,7 +73,7 @@ describe('what is refused', () => {
         const exponent = exponentOf(currency) ?? 0;
         fc.pre(exponent < 4);
         const text = `${minor}.${'1'.repeat(exponent + 1)}`;
-        expect(field.amount().safeParse(`${text} ${currency}`).success).toBe(false);
+        expect(amount().safeParse(`${text} ${currency}`).success).toBe(false);
       }),
     );
   });
@@ -98,7 +99,7 @@ describe('what a problem says to write', () => {
     id: field.id(),
     day: field.day(),
     duration: field.duration(),
-    amount: field.amount(),
+    amount: amount(),
     quantity: field.quantity(),
     unit: field.unit(),
     decimal: field.decimal(),
