@@ -91,7 +91,11 @@ export const duration = () =>
 
 function durationFix(value: string): string {
   const loose = /^(\d+)[.,h ]+ ?([0-5]\d) ?(?:m|min)?$/.exec(value);
-  return loose ? `write "${loose[1]}:${loose[2]}"` : 'write hours and minutes, like 2:30';
+  if (loose) return `write "${loose[1]}:${loose[2]}"`;
+  const point = value.replace(/^(\d+),(\d+)$/, '$1.$2');
+  return point !== value && parseDuration(point) !== undefined
+    ? `write "${point}"`
+    : 'write hours and minutes, like 2:30';
 }
 
 /** A number with its unit. */

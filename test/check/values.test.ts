@@ -40,6 +40,8 @@ describe('a value that is not of its type is shown with what to type:', () => {
 
   it('a length of work with a decimal comma', async () => {
     const found = await check({ 'press/ledger/hours.csv': ['2:30', '"2,30"'] });
+    const half = await check({ 'press/ledger/hours.csv': ['2:30', '"2,5"'] });
+    expect(half).toContain('hours: "2,5" is not a length of work\n  → write "2.5"');
     expect(found).toMatchInlineSnapshot(`
       "press/ledger/hours.csv:2:18
         hours: "2,30" is not a length of work
