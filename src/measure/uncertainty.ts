@@ -1,29 +1,18 @@
 import { coverageFactor } from './student-t.ts';
 
-/** A value with its standard uncertainty and the degrees of freedom that stand behind it. */
-export interface Estimate {
-  readonly value: number;
-  /** Standard uncertainty; undefined where nothing is known of it, which is not the same as 0. */
-  readonly u: number | undefined;
-  readonly nu: number;
-}
-
-/** One part of a standard uncertainty, for the working. */
-export interface Contribution {
-  readonly name: string;
+/** One part of a standard uncertainty, and the degrees of freedom that stand behind it. */
+export interface Part {
   readonly u: number;
   readonly nu: number;
-  /** How it was worked out, with numbers put in. */
-  readonly how: string;
 }
 
 /** Combined standard uncertainty of independent parts, root of the sum of squares (GUM 5.1.2). */
-export function combine(parts: readonly Pick<Contribution, 'u'>[]): number {
+export function combine(parts: readonly Pick<Part, 'u'>[]): number {
   return Math.hypot(...parts.map(({ u }) => u));
 }
 
 /** Effective degrees of freedom by Welch–Satterthwaite (GUM G.4.1); Infinity when every part is exactly known. */
-export function effectiveFreedom(parts: readonly Pick<Contribution, 'u' | 'nu'>[]): number {
+export function effectiveFreedom(parts: readonly Part[]): number {
   const whole = combine(parts) ** 4;
   const below = parts.reduce((sum, { u, nu }) => sum + (Number.isFinite(nu) ? u ** 4 / nu : 0), 0);
   return below === 0 ? Number.POSITIVE_INFINITY : whole / below;
@@ -35,7 +24,13 @@ export function usedFreedom(nu: number): number {
 }
 
 /** Expanded uncertainty U at 95 % coverage, or undefined where u is. */
-export function expanded({ u, nu }: Pick<Estimate, 'u' | 'nu'>): number | undefined {
+export function expanded({
+  u,
+  nu,
+}: {
+  readonly u: number | undefined;
+  readonly nu: number;
+}): number | undefined {
   return u === undefined ? undefined : u * coverageFactor(0.95, usedFreedom(nu));
 }
 

@@ -19,10 +19,3 @@ export function refOf(schema: z.ZodType): string | undefined {
   const facts = factsOf(schema);
   return facts.ref ?? (facts.item ? factsOf(facts.item).ref : undefined);
 }
-
-/** Names of the fields that are never published. */
-export function privateFieldsOf(schema: z.ZodObject): readonly string[] {
-  return Object.entries(schema.shape)
-    .filter(([, field]) => factsOf(field as z.ZodType).private === true)
-    .map(([name]) => name);
-}

@@ -39,8 +39,6 @@ export const rowKinds = [
   'searches',
 ] as const satisfies readonly ListKind[];
 
-export type RowKind = (typeof rowKinds)[number];
-
 /** Kinds of which there is one record. */
 export const singleKinds = {
   site: siteSchema,
