@@ -2,7 +2,7 @@ import { costsBy } from '../cost/costs.ts';
 import { hoursBy } from '../hours/hours.ts';
 import { specFigures } from '../measure/spec-figures.ts';
 import { partStates } from '../model/components.ts';
-import { costCategories } from '../model/rows.ts';
+import { costCategories } from '../model/cost-rows.ts';
 import { isKnownOn, lastStepOn, type PartState, stateOn } from '../parts/state.ts';
 import { phaseFigures } from '../plan/phases.ts';
 import type { Day } from '../time/day.ts';

@@ -19,6 +19,12 @@ const SINGULAR: Readonly<Record<string, string>> = {
   people: 'person',
   entries: 'entry',
   costs: 'cost row',
+  hours: 'hours row',
+  orders: 'order',
+  budgets: 'budget line',
+  readings: 'reading',
+  rates: 'rate',
+  searches: 'search',
   systems: 'system',
 };
 
@@ -82,8 +88,16 @@ function idsAt(raw: RawRecord, path: readonly (string | number)[]): { id: string
     return value
       .split(/\s+/)
       .filter((id) => id !== '')
-      .map((id) => ({ id, place: raw.placeOf(path) }));
+      .map((item) => ({ id: idOf(item), place: raw.placeOf(path) }));
   return Array.isArray(value)
-    ? value.map((id, index) => ({ id: String(id).trim(), place: raw.placeOf([...path, index]) }))
+    ? value.map((item, index) => ({
+        id: idOf(String(item).trim()),
+        place: raw.placeOf([...path, index]),
+      }))
     : [];
+}
+
+/** The id of an item that may be a portion: `floor:2` names floor. */
+function idOf(item: string): string {
+  return item.replace(/[:=].*$/, '');
 }

@@ -1,4 +1,4 @@
-import { costCategories } from './rows.ts';
+import { costCategories } from './cost-rows.ts';
 
 /** What a component's property may hold: an id of a kind, a list of them, one of some words, or free text. */
 export interface PropRule {

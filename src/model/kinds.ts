@@ -1,16 +1,16 @@
 import type { z } from 'zod';
 import type { CamelKeys } from './camel.ts';
+import {
+  budgetSchema,
+  costSchema,
+  orderSchema,
+  rateSchema,
+  withdrawalSchema,
+} from './cost-rows.ts';
 import { instrumentSchema, phaseSchema, sourceSchema, specSchema } from './definitions.ts';
 import { entrySchema } from './entry.ts';
 import { projectSchema } from './project.ts';
-import {
-  costSchema,
-  hoursSchema,
-  partSchema,
-  rateSchema,
-  readingSchema,
-  searchSchema,
-} from './rows.ts';
+import { hoursSchema, partSchema, readingSchema, searchSchema } from './rows.ts';
 import { siteSchema } from './site.ts';
 
 /** Kinds that are lists of records, by the stem of their files: `costs.csv`, `costs-2025.yaml`. */
@@ -21,10 +21,13 @@ export const listKinds = {
   instruments: instrumentSchema,
   hours: hoursSchema,
   costs: costSchema,
+  orders: orderSchema,
+  budgets: budgetSchema,
   parts: partSchema,
   readings: readingSchema,
   rates: rateSchema,
   searches: searchSchema,
+  withdrawals: withdrawalSchema,
 } as const;
 
 export type ListKind = keyof typeof listKinds;
@@ -33,11 +36,16 @@ export type ListKind = keyof typeof listKinds;
 export const rowKinds = [
   'hours',
   'costs',
+  'orders',
+  'budgets',
   'parts',
   'readings',
   'rates',
   'searches',
+  'withdrawals',
 ] as const satisfies readonly ListKind[];
+
+export type RowKind = (typeof rowKinds)[number];
 
 /** Kinds of which there is one record. */
 export const singleKinds = {
@@ -58,6 +66,9 @@ export type Spec = Record_<typeof specSchema>;
 export type Instrument = Record_<typeof instrumentSchema>;
 export type HoursRow = Record_<typeof hoursSchema>;
 export type CostRecord = Record_<typeof costSchema>;
+export type Order = Record_<typeof orderSchema>;
+export type BudgetLine = Record_<typeof budgetSchema>;
+export type Withdrawal = Record_<typeof withdrawalSchema>;
 export type Part = Record_<typeof partSchema>;
 export type Reading = Record_<typeof readingSchema>;
 export type Rate = Record_<typeof rateSchema>;

@@ -63,3 +63,27 @@ export const currency = () =>
         : value,
     { editor: { enum: [...currencyCodes] } },
   );
+
+/** One of several that share an amount: by weight (`floor:2`; `floor` alone weighs 1) or by a stated amount (`floor=20.00`). */
+export interface Portion {
+  readonly id: string;
+  readonly weight?: string;
+  readonly amount?: string;
+}
+
+/** One portion; the record it names is checked once everything is read. */
+export const portion = (kind: string) =>
+  readBy<Portion>(
+    'portion',
+    (value) => {
+      const [, id, mark, digits = '1'] =
+        /^([a-z0-9]+(?:-[a-z0-9]+)*)(?:([:=])(\d+(?:\.\d+)?))?$/.exec(value) ?? [];
+      if (id === undefined)
+        return {
+          wrong: 'is not a portion',
+          fix: 'write id:weight like floor:2, or id=amount like floor=20.00',
+        };
+      return mark === '=' ? { id, amount: digits } : { id, weight: digits };
+    },
+    { ref: kind, editor: { type: 'string' } },
+  );

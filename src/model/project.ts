@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { day, id, listOf, oneOf, privateText, text, wholeNumber } from './fields.ts';
+import { day, id, inOrShare, listOf, oneOf, privateText, text, wholeNumber } from './fields.ts';
 import { amount, currency } from './money-fields.ts';
 
 /** The machine that is being rebuilt. */
@@ -19,10 +19,20 @@ const personSchema = z.strictObject({
 });
 
 const rulesSchema = z.strictObject({
-  tools: oneOf(['in', 'out'])
+  tools: inOrShare()
     .default('in')
-    .meta({ description: 'whether shop tools count in the totals' }),
-  labourRate: amount().optional(),
+    .meta({ description: 'whether shop tools count in the totals: in, out, or a share like 40 %' }),
+  gifts: oneOf(['in', 'out'])
+    .default('out')
+    .meta({ description: 'whether gifts count in the totals, at their stated value' }),
+  trades: oneOf(['in', 'out'])
+    .default('out')
+    .meta({
+      description: 'whether things got in trade count in the totals, at their stated value',
+    }),
+  labourRate: amount()
+    .meta({ description: 'value of an hour of own work; it is shown apart from money spent' })
+    .optional(),
 });
 
 /** One machine being rebuilt: `project.yaml` of its folder. */
@@ -36,7 +46,10 @@ export const projectSchema = z.strictObject({
   otherUnits: oneOf(['imperial', 'us']).default('imperial'),
   work: listOf(id()).meta({ description: 'kinds of work that hours rows use' }),
   people: z.array(personSchema).min(1),
-  rules: rulesSchema.default({ tools: 'in' }),
+  rules: rulesSchema.default({ tools: 'in', gifts: 'out', trades: 'out' }),
+  markKey: text({
+    description: 'public key that signs the marks, as the mark command prints it',
+  }).optional(),
   status: oneOf(['underway', 'finished']).default('underway'),
   finished: day().optional(),
 });

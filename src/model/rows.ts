@@ -1,7 +1,6 @@
 import { z } from 'zod';
 import {
   day,
-  decimal,
   duration,
   id,
   listOf,
@@ -14,47 +13,22 @@ import {
   unit,
   wholeNumber,
 } from './fields.ts';
-import { amount, currency } from './money-fields.ts';
+import { amount } from './money-fields.ts';
+import { correctionFields, rowFields, withheld } from './row-fields.ts';
 
 /** Time worked: `ledger/hours`. */
 export const hoursSchema = z.strictObject({
-  id: id(),
-  date: day(),
+  ...rowFields(),
   hours: duration(),
   phase: ref('phases'),
   work: ref('work'),
+  source: ref('sources')
+    .meta({ description: 'machine that was worked on, when it is not the one being built' })
+    .optional(),
   who: ref('people').optional(),
   what: text(),
-  recorded: day().optional(),
-});
-
-/** What each category of a cost row is for. */
-export const costCategories = [
-  'vehicle',
-  'part',
-  'material',
-  'consumable',
-  'tool',
-  'service',
-  'transport',
-  'fee',
-  'other',
-] as const;
-
-/** Money paid or taken in: `ledger/costs`. Amounts are positive; the kind of row gives the sign. */
-export const costSchema = z.strictObject({
-  id: id(),
-  date: day(),
-  amount: amount(),
-  category: oneOf(costCategories),
-  phase: ref('phases'),
-  source: ref('sources').optional(),
-  parts: listOf(ref('parts')).optional(),
-  what: text(),
-  kind: oneOf(['payment', 'sale', 'refund', 'deposit-back']).default('payment'),
-  supplier: privateText().optional(),
-  receipt: privateText().optional(),
-  recorded: day().optional(),
+  withhold: withheld(['who', 'what']),
+  ...correctionFields('hours'),
 });
 
 /** A part of the machine: `ledger/parts`. Its state on a day is the furthest of its dated steps. */
@@ -69,20 +43,31 @@ export const partSchema = z.strictObject({
   phase: ref('phases').optional(),
   quantity: wholeNumber().default(1),
   mass: quantity().optional(),
+  /** What it would fetch as it came off: shares the cost of a machine bought whole. */
+  value: amount()
+    .meta({ description: 'stated value, by which it bears its share of a donor' })
+    .optional(),
+  'new-price': amount().meta({ description: 'what a new one would have cost' }).optional(),
+  estimate: amount().meta({ description: 'what it may cost, while it is not bought' }).optional(),
+  'estimate-low': amount().optional(),
+  'estimate-high': amount().optional(),
   wanted: day().optional(),
   ordered: day().optional(),
   got: day().optional(),
   fitted: day().optional(),
   scrapped: day().optional(),
+  'for-sale': day().optional(),
+  asking: amount().meta({ description: 'price asked, while it is for sale' }).optional(),
   sold: day().optional(),
   note: text().optional(),
+  recorded: day().optional(),
+  ...correctionFields('parts'),
 });
 
 /** One dated measuring event of a spec: `ledger/readings`. Raw values are kept as read. */
 export const readingSchema = z.strictObject({
-  id: id(),
+  ...rowFields(),
   spec: ref('specs'),
-  date: day(),
   state: oneOf(['as-found', 'before', 'after', 'final']),
   values: listOf(readValue(), 1),
   unit: unit(),
@@ -103,31 +88,25 @@ export const readingSchema = z.strictObject({
   excluded: listOf(wholeNumber())
     .meta({ description: 'positions (from 1) of values that do not count' })
     .optional(),
-  because: text({ description: 'why values are excluded' }).optional(),
   conditions: text().optional(),
   by: ref('people').optional(),
   photo: text({ description: 'file in photos/ that shows the reading' }).optional(),
   note: text().optional(),
-  recorded: day().optional(),
-});
-
-/** A recorded exchange rate: `ledger/rates`. 1 `from` = rate `to`. */
-export const rateSchema = z.strictObject({
-  id: id(),
-  date: day(),
-  from: currency(),
-  to: currency(),
-  rate: decimal(),
-  source: text({ description: 'where the rate was read' }),
+  withhold: withheld(['by', 'conditions', 'note', 'photo']),
+  ...correctionFields('readings'),
+  because: text({
+    description: 'why values are excluded, or why it replaces the earlier reading',
+  }).optional(),
 });
 
 /** One try at finding a part: `ledger/searches`. */
 export const searchSchema = z.strictObject({
-  id: id(),
-  date: day(),
+  ...rowFields(),
   part: ref('parts'),
   result: oneOf(['none', 'listed-not-held', 'promised', 'bought']),
   price: amount().optional(),
   place: privateText().optional(),
   note: text().optional(),
+  withhold: withheld(['price', 'note']),
+  ...correctionFields('searches'),
 });

@@ -1,4 +1,5 @@
 import { exponentOf } from './currency.ts';
+import { divideHalfAwayFromZero } from './round.ts';
 
 /** An amount in minor units (pence, cents) of an ISO 4217 currency; never a fraction. */
 export interface Money {
@@ -66,12 +67,6 @@ export function convert(amount: Money, rate: string, to: string): Money {
   const shift = toExponent - fromExponent - fraction.length;
   if (shift >= 0) return { minor: Number(product * 10n ** BigInt(shift)), currency: to };
   return { minor: Number(divideHalfAwayFromZero(product, 10n ** BigInt(-shift))), currency: to };
-}
-
-function divideHalfAwayFromZero(dividend: bigint, divisor: bigint): bigint {
-  const size = dividend < 0n ? -dividend : dividend;
-  const rounded = (2n * size + divisor) / (2n * divisor);
-  return dividend < 0n ? -rounded : rounded;
 }
 
 /** Decimal text of an amount, with all the decimals of its currency: `-1234.50`. */
