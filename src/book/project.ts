@@ -1,7 +1,10 @@
 import { currencyOf } from '../check/money.ts';
-import { costRow } from '../cost/costs.ts';
+import { costRows } from '../cost/cost-row.ts';
+import { correctionsOf, firstIds, standingsOf } from '../ledger/corrections.ts';
+import { stillStands } from '../ledger/standing.ts';
+import { gatherWithheld, published, WITHHELD, withholds } from '../ledger/withheld.ts';
 import type { CrossChecks } from '../measure/cross-check.ts';
-import { measureAll } from '../measure/measure-all.ts';
+import { knownValues } from '../measure/known-values.ts';
 import type { ReadProject } from '../read/content.ts';
 import { type Day, earliestDay, latestDay } from '../time/day.ts';
 import { deepFreeze } from './once.ts';
@@ -18,13 +21,21 @@ export function makeProject(
   const valuesOf = <Value>(list: readonly { readonly value: Value }[]) =>
     list.map(({ value }) => value);
   const currency = currencyOf(read) ?? 'XXX';
-  const measured = measureAll({
+  const corrections = correctionsOf(read.lists);
+  const standingOf = standingsOf(corrections);
+  const firstId = firstIds(corrections);
+  const standing = <Row extends { readonly id: string }>(
+    rows: readonly { readonly value: Row }[],
+  ) => rows.map(({ value }) => ({ ...value, ...standingOf(value.id) }));
+
+  const measured = knownValues({
     specs: valuesOf(read.lists.specs),
     instruments: valuesOf(read.lists.instruments),
-    readings: byDate(valuesOf(read.lists.readings)),
+    readings: byDate(standing(read.lists.readings)).map(published),
     checks,
   });
-  const rates = byDate(valuesOf(read.lists.rates));
+  const rates = byDate(standing(read.lists.rates));
+  const partRows = standing(read.lists.parts).map((row) => ({ ...row, id: firstId(row.id) }));
   const firstPerson = info.people[0]?.id ?? '';
 
   const parts = {
@@ -35,17 +46,26 @@ export function makeProject(
     phases: valuesOf(read.lists.phases),
     specs: measured.specs,
     instruments: measured.instruments,
-    parts: valuesOf(read.lists.parts),
-    hours: byDate(valuesOf(read.lists.hours)).map((row) => ({
-      ...row,
-      who: row.who ?? firstPerson,
+    parts: partRows.filter(stillStands),
+    partRows,
+    hours: byDate(standing(read.lists.hours)).map((row) => ({
+      ...published({ ...row, who: row.who ?? firstPerson }),
+      who: withholds(row, 'who') ? WITHHELD : (row.who ?? firstPerson),
     })),
-    costs: byDate(valuesOf(read.lists.costs)).flatMap(
-      (record) => costRow(record, { currency, tools: info.rules.tools, rates }) ?? [],
+    costs: byDate(valuesOf(read.lists.costs)).flatMap((record) =>
+      costRows(record, {
+        currency,
+        rules: info.rules,
+        rates,
+        standing: standingOf(record.id),
+      }).map((row) => ({ ...row, order: row.order && firstId(row.order) })),
     ),
     readings: measured.readings,
     rates,
-    searches: byDate(valuesOf(read.lists.searches)),
+    searches: byDate(standing(read.lists.searches)).map(published),
+    orders: byDate(standing(read.lists.orders)).map((row) => ({ ...row, id: firstId(row.id) })),
+    budgets: byDate(standing(read.lists.budgets)),
+    corrections,
     entries: makeEntries(read, drafts),
     photos: read.photos,
   };
@@ -54,8 +74,9 @@ export function makeProject(
   const views = new Map<Day, View>();
 
   const project: Project = {
-    ...deepFreeze(parts),
+    ...deepFreeze({ ...parts, costs: gatherWithheld(parts.costs, lastDay).map(published) }),
     values: deepFreeze(measured.values),
+    valuesKnownOn: measured.on,
     recipes: measured.recipes,
     firstDay: earliestDay(days) ?? lastDay,
     lastDay,
