@@ -35,7 +35,11 @@ export function makeProject(
     checks,
   });
   const rates = byDate(standing(read.lists.rates));
-  const partRows = standing(read.lists.parts).map((row) => ({ ...row, id: firstId(row.id) }));
+  const partRows = standing(read.lists.parts).map((row) => ({
+    ...row,
+    rowId: row.id,
+    id: firstId(row.id),
+  }));
   const firstPerson = info.people[0]?.id ?? '';
 
   const parts = {

@@ -55,7 +55,7 @@ export interface Project {
   /** Parts as the newest rows have them; each goes by the id of its first row. */
   readonly parts: readonly Part[];
   /** Every row of a part, those that were replaced too. */
-  readonly partRows: readonly (Part & Standing)[];
+  readonly partRows: readonly PartRow[];
   readonly hours: readonly WorkedRow[];
   readonly costs: readonly CostRow[];
   readonly readings: readonly Measured[];
@@ -80,6 +80,11 @@ export interface Project {
   asOf(day: Day): View;
   /** As of `lastDay`. */
   readonly now: View;
+}
+
+/** A row of a part: `id` is that of the part's first row, `rowId` its own. */
+export interface PartRow extends Part, Standing {
+  readonly rowId: string;
 }
 
 /** A part and its state on the day of the view. */
