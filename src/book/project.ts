@@ -115,19 +115,37 @@ function byDate<Row extends { readonly date: Day }>(rows: readonly Row[]): Row[]
   return [...rows].sort((a, b) => (a.date === b.date ? 0 : a.date < b.date ? -1 : 1));
 }
 
-type Dated = Pick<Project, 'hours' | 'costs' | 'readings' | 'searches' | 'entries' | 'parts'>;
+type Dated = Pick<
+  Project,
+  | 'hours'
+  | 'costs'
+  | 'orders'
+  | 'budgets'
+  | 'readings'
+  | 'searches'
+  | 'entries'
+  | 'parts'
+  | 'corrections'
+>;
 
-function daysOf({ hours, costs, readings, searches, entries, parts }: Dated): Day[] {
-  const steps = parts.flatMap(({ wanted, ordered, got, fitted, scrapped, sold }) => [
-    wanted,
-    ordered,
-    got,
-    fitted,
-    scrapped,
-    sold,
-  ]);
-  const rows = [hours, costs, searches, entries, readings.map(({ reading }) => reading)].flatMap(
-    (list) => list.map(({ date }) => date),
+/** Every day on which something happened or was said. */
+function daysOf(project: Dated): Day[] {
+  const { hours, costs, orders, budgets, searches, entries } = project;
+  const readings = project.readings.map(({ reading }) => reading);
+  const rows = [hours, costs, orders, budgets, searches, entries, readings];
+  const steps = project.parts.flatMap(
+    ({ wanted, ordered, got, fitted, scrapped, sold, forSale }) => [
+      wanted,
+      ordered,
+      got,
+      fitted,
+      scrapped,
+      sold,
+      forSale,
+    ],
   );
-  return [...rows, ...steps.filter((day) => day !== undefined)];
+  const said = project.corrections.map(({ on }) => on);
+  return [...rows.flatMap((list) => list.map(({ date }) => date)), ...steps, ...said].filter(
+    (day) => day !== undefined,
+  );
 }
