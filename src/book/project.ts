@@ -7,6 +7,7 @@ import type { CrossChecks } from '../measure/cross-check.ts';
 import { knownValues } from '../measure/known-values.ts';
 import type { ReadProject } from '../read/content.ts';
 import { type Day, earliestDay, latestDay } from '../time/day.ts';
+import { decisionsOf } from './decisions.ts';
 import { deepFreeze } from './once.ts';
 import type { Entry, Project, View } from './types.ts';
 import { viewOf } from './view.ts';
@@ -70,6 +71,7 @@ export function makeProject(
     orders: byDate(standing(read.lists.orders)).map((row) => ({ ...row, id: firstId(row.id) })),
     budgets: byDate(standing(read.lists.budgets)),
     corrections,
+    ...decisionsOf(read.lists, corrections),
     entries: makeEntries(read, drafts),
     photos: read.photos,
   };
@@ -117,35 +119,32 @@ function byDate<Row extends { readonly date: Day }>(rows: readonly Row[]): Row[]
 
 type Dated = Pick<
   Project,
-  | 'hours'
-  | 'costs'
-  | 'orders'
-  | 'budgets'
-  | 'readings'
-  | 'searches'
-  | 'entries'
-  | 'parts'
-  | 'corrections'
+  'hours' | 'costs' | 'orders' | 'budgets' | 'readings' | 'searches' | 'entries' | 'parts' | 'corrections'
+  | 'findings'
+  | 'candidates'
+  | 'choices'
+  | 'preparations'
+  | 'waits'
 >;
 
 /** Every day on which something happened or was said. */
 function daysOf(project: Dated): Day[] {
   const { hours, costs, orders, budgets, searches, entries } = project;
+  const { findings, candidates, choices, preparations, waits } = project;
   const readings = project.readings.map(({ reading }) => reading);
-  const rows = [hours, costs, orders, budgets, searches, entries, readings];
-  const steps = project.parts.flatMap(
-    ({ wanted, ordered, got, fitted, scrapped, sold, forSale }) => [
-      wanted,
-      ordered,
-      got,
-      fitted,
-      scrapped,
-      sold,
-      forSale,
-    ],
-  );
+  const rows = [hours, costs, orders, budgets, searches, entries, readings, findings, candidates, choices, preparations, waits];
+  const steps = project.parts.flatMap(({ wanted, ordered, got, fitted, scrapped, sold, forSale }) => [
+    wanted,
+    ordered,
+    got,
+    fitted,
+    scrapped,
+    sold,
+    forSale,
+  ]);
+  const ends = [...preparations.map(({ back }) => back), ...waits.map(({ until }) => until)];
   const said = project.corrections.map(({ on }) => on);
-  return [...rows.flatMap((list) => list.map(({ date }) => date)), ...steps, ...said].filter(
+  return [...rows.flatMap((list) => list.map(({ date }) => date)), ...steps, ...ends, ...said].filter(
     (day) => day !== undefined,
   );
 }

@@ -26,6 +26,7 @@ import type { UsedComponent } from '../read/mdx.ts';
 import type { Problem } from '../read/problem.ts';
 import type { Day } from '../time/day.ts';
 import type { Minutes } from '../time/duration.ts';
+import type { Decisions } from './decisions.ts';
 import type { Breakdown } from './figure.ts';
 
 /** An entry of the log, with its place among the others. */
@@ -44,7 +45,7 @@ export interface Entry extends EntryInfo {
  * One machine being rebuilt, with its rows in order of date, those that a later row replaced among them. Rows that could not be
  * understood are not in it.
  */
-export interface Project {
+export interface Project extends Decisions {
   readonly id: string;
   readonly info: ProjectInfo;
   readonly currency: string;

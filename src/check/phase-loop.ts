@@ -10,7 +10,7 @@ export const phasesDoNotLoop: Rule = ({ project }) => {
   function visit(id: string, trail: readonly string[]): void {
     if (done.has(id)) return;
     const phase = phases.get(id);
-    for (const [index, before] of (phase?.value.after ?? []).entries()) {
+    for (const [index, before] of (phase?.value.after ?? []).map((link) => link.id).entries()) {
       const start = [...trail, id].indexOf(before);
       if (start === -1) {
         visit(before, [...trail, id]);

@@ -25,6 +25,14 @@ const SINGULAR: Readonly<Record<string, string>> = {
   readings: 'reading',
   rates: 'rate',
   searches: 'search',
+  surveys: 'survey',
+  grades: 'grade',
+  groups: 'group of parts',
+  findings: 'finding',
+  candidates: 'candidate',
+  choices: 'choice',
+  preparations: 'preparation',
+  waits: 'wait',
   systems: 'system',
 };
 

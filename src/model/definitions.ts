@@ -5,12 +5,12 @@ import {
   decimal,
   duration,
   id,
+  link,
   listOf,
   oneOf,
   privateText,
   quantity,
   quantityKind,
-  ref,
   text,
   unit,
 } from './fields.ts';
@@ -32,7 +32,13 @@ export const phaseSchema = z.strictObject({
   'planned-start': day(),
   'planned-finish': day(),
   'planned-hours': duration(),
-  after: listOf(ref('phases')).optional(),
+  'planned-hours-least': duration().optional(),
+  'planned-hours-most': duration().optional(),
+  after: listOf(link('phases'))
+    .meta({
+      description: 'phases that it follows; strip:+5 starts five days after, strip:-3 overlaps',
+    })
+    .optional(),
   finished: day().optional(),
   note: text().optional(),
 });

@@ -32,6 +32,26 @@ function idFix(text: string): string | undefined {
 export const ref = (kind: string) =>
   id().meta({ ref: kind, editor: { type: 'string' }, description: `id of one of the ${kind}` });
 
+/** A record that comes before, and how many days lie between; fewer than none is an overlap. */
+export interface Link {
+  readonly id: string;
+  readonly days: number;
+}
+
+/** `strip`, `strip:+5` or `strip:-3`: an id of another kind, with days of lag. */
+export const link = (kind: string) =>
+  readBy<Link>(
+    'link',
+    (value) => {
+      const [, before, days = '0'] =
+        /^([a-z0-9]+(?:-[a-z0-9]+)*)(?::([+-]?\d{1,4}))?$/.exec(value) ?? [];
+      return before === undefined
+        ? { wrong: 'is not a link', fix: 'write an id, or an id and days like strip:+5' }
+        : { id: before, days: Number(days) };
+    },
+    { ref: kind, editor: { type: 'string' } },
+  );
+
 // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
 const CONTROL = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/;
 const CONTROL_REFUSED = { wrong: 'contains a control character', fix: 'type the text anew' };

@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import type { CamelKeys } from './camel.ts';
+import { candidateSchema, choiceSchema, groupSchema } from './choice-rows.ts';
 import {
   budgetSchema,
   costSchema,
@@ -12,6 +13,8 @@ import { entrySchema } from './entry.ts';
 import { projectSchema } from './project.ts';
 import { hoursSchema, partSchema, readingSchema, searchSchema } from './rows.ts';
 import { siteSchema } from './site.ts';
+import { findingSchema, gradeSchema, surveySchema } from './survey-rows.ts';
+import { preparationSchema, waitSchema } from './work-rows.ts';
 
 /** Kinds that are lists of records, by the stem of their files: `costs.csv`, `costs-2025.yaml`. */
 export const listKinds = {
@@ -19,6 +22,9 @@ export const listKinds = {
   phases: phaseSchema,
   specs: specSchema,
   instruments: instrumentSchema,
+  surveys: surveySchema,
+  grades: gradeSchema,
+  groups: groupSchema,
   hours: hoursSchema,
   costs: costSchema,
   orders: orderSchema,
@@ -27,6 +33,11 @@ export const listKinds = {
   readings: readingSchema,
   rates: rateSchema,
   searches: searchSchema,
+  findings: findingSchema,
+  candidates: candidateSchema,
+  choices: choiceSchema,
+  preparations: preparationSchema,
+  waits: waitSchema,
   withdrawals: withdrawalSchema,
 } as const;
 
@@ -42,6 +53,11 @@ export const rowKinds = [
   'readings',
   'rates',
   'searches',
+  'findings',
+  'candidates',
+  'choices',
+  'preparations',
+  'waits',
   'withdrawals',
 ] as const satisfies readonly ListKind[];
 
@@ -73,6 +89,14 @@ export type Part = Record_<typeof partSchema>;
 export type Reading = Record_<typeof readingSchema>;
 export type Rate = Record_<typeof rateSchema>;
 export type Search = Record_<typeof searchSchema>;
+export type Survey = Record_<typeof surveySchema>;
+export type Grade = Record_<typeof gradeSchema>;
+export type Finding = Record_<typeof findingSchema>;
+export type PartGroup = Record_<typeof groupSchema>;
+export type Candidate = Record_<typeof candidateSchema>;
+export type Choice = Record_<typeof choiceSchema>;
+export type Preparation = Record_<typeof preparationSchema>;
+export type Wait = Record_<typeof waitSchema>;
 export type EntryInfo = Record_<typeof entrySchema>;
 
 /** The record type of each list kind. */

@@ -1,5 +1,15 @@
 import { z } from 'zod';
-import { day, id, inOrShare, listOf, oneOf, privateText, text, wholeNumber } from './fields.ts';
+import {
+  day,
+  duration,
+  id,
+  inOrShare,
+  listOf,
+  oneOf,
+  privateText,
+  text,
+  wholeNumber,
+} from './fields.ts';
 import { amount, currency } from './money-fields.ts';
 
 /** The machine that is being rebuilt. */
@@ -16,6 +26,30 @@ const personSchema = z.strictObject({
   name: text({
     description: 'public name; without one the person is shown as "helper"',
   }).optional(),
+});
+
+const WEEKDAYS = [
+  'monday',
+  'tuesday',
+  'wednesday',
+  'thursday',
+  'friday',
+  'saturday',
+  'sunday',
+] as const;
+
+/** Hours that can be worked on each day of the week; none where nothing stands. */
+const weekSchema = z.strictObject(
+  Object.fromEntries(WEEKDAYS.map((weekday) => [weekday, duration().optional()])) as {
+    [Weekday in (typeof WEEKDAYS)[number]]: z.ZodOptional<ReturnType<typeof duration>>;
+  },
+);
+
+/** Days on which nothing is worked, or other hours than usual. */
+const awaySchema = z.strictObject({
+  from: day(),
+  to: day(),
+  why: text().optional(),
 });
 
 const rulesSchema = z.strictObject({
@@ -44,6 +78,8 @@ export const projectSchema = z.strictObject({
   otherUnits: oneOf(['imperial', 'us']).default('imperial'),
   work: listOf(id()).meta({ description: 'kinds of work that hours rows use' }),
   people: z.array(personSchema).min(1),
+  week: weekSchema.optional(),
+  away: z.array(awaySchema).optional(),
   rules: rulesSchema.default({ tools: 'in', gifts: 'out', trades: 'out' }),
   markKey: text({
     description: 'public key that signs the marks, as the mark command prints it',

@@ -1,0 +1,54 @@
+import { type Correction, firstIds, standingsOf } from '../ledger/corrections.ts';
+import type { Standing } from '../ledger/standing.ts';
+import { published } from '../ledger/withheld.ts';
+import type {
+  Candidate,
+  Choice,
+  Finding,
+  Grade,
+  PartGroup,
+  Preparation,
+  Survey,
+  Wait,
+} from '../model/kinds.ts';
+import type { Lists } from '../read/content.ts';
+import type { Day } from '../time/day.ts';
+
+/** What was found, weighed up, chosen, prepared and waited for; rows in order of date, those that were replaced among them. */
+export interface Decisions {
+  readonly surveys: readonly Survey[];
+  readonly grades: readonly Grade[];
+  readonly groups: readonly PartGroup[];
+  readonly findings: readonly (Finding & Standing)[];
+  readonly candidates: readonly (Candidate & Standing)[];
+  readonly choices: readonly (Choice & Standing)[];
+  readonly preparations: readonly (Preparation & Standing)[];
+  readonly waits: readonly (Wait & Standing)[];
+}
+
+/** Puts the rows about deciding and waiting into order. Candidates, preparations and waits go by the id of their first row. */
+export function decisionsOf(lists: Lists, corrections: readonly Correction[]): Decisions {
+  const standingOf = standingsOf(corrections);
+  const firstId = firstIds(corrections);
+  const own = <Row extends { readonly id: string; readonly date: Day }>(
+    list: readonly { readonly value: Row }[],
+  ) =>
+    list
+      .map(({ value }) => ({ ...value, ...standingOf(value.id) }))
+      .sort((a, b) => (a.date === b.date ? 0 : a.date < b.date ? -1 : 1));
+  const named = <Row extends { readonly id: string; readonly date: Day }>(
+    list: readonly { readonly value: Row }[],
+  ) => own(list).map((row) => ({ ...row, id: firstId(row.id) }));
+  const valuesOf = <Value>(list: readonly { readonly value: Value }[]) =>
+    list.map(({ value }) => value);
+  return {
+    surveys: valuesOf(lists.surveys),
+    grades: valuesOf(lists.grades),
+    groups: valuesOf(lists.groups),
+    findings: own(lists.findings).map(published),
+    candidates: named(lists.candidates).map(published),
+    choices: own(lists.choices),
+    preparations: named(lists.preparations),
+    waits: named(lists.waits),
+  };
+}
