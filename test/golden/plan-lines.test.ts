@@ -51,7 +51,7 @@ const lathe: PlanLines = {
     {
       ...none,
       name: 'Finished',
-      note: '5 July 2025',
+      note: '16 August 2025',
       forecast: { low: day('2025-07-12'), middle: day('2025-08-16'), high: day('2025-10-25') },
     },
   ],
