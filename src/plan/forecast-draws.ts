@@ -37,16 +37,24 @@ export function meanOf(planned: ForecastPhase['planned']): number {
   return typeof planned === 'number' ? planned : estimate(planned).mean;
 }
 
+/** Lists drawn from one list, each `width` long, one after another. */
+export interface Resampled {
+  readonly values: Float64Array;
+  readonly width: number;
+}
+
 /**
- * Draws from a list again and again with replacement, `count` lists as long as the first (Efron's bootstrap, 1979): what is
- * drawn from such a list carries how little a short list says.
+ * Draws from a list with replacement, `count` times a new list (Efron's bootstrap, 1979): what is drawn from such lists carries
+ * how little a short list says. They are one shorter than the first, which makes their means vary as much as means of such lists
+ * do, where the same length makes it too little (Rao and Wu, 1988).
  */
-export function resample(list: readonly number[], seed: number, count: number): Float64Array {
+export function resample(list: readonly number[], seed: number, count: number): Resampled {
   const stream = randomStream(seed);
-  const drawn = new Float64Array(count * list.length);
-  for (let i = 0; i < drawn.length; i++)
-    drawn[i] = list[Math.floor(stream.uniform() * list.length)] as number;
-  return drawn;
+  const width = Math.max(1, list.length - 1);
+  const values = new Float64Array(count * width);
+  for (let i = 0; i < values.length; i++)
+    values[i] = list[Math.floor(stream.uniform() * list.length)] as number;
+  return { values, width };
 }
 
 /**
@@ -59,11 +67,11 @@ export function drawMinutes(
   { seed, draws }: DrawOptions,
 ): Float64Array {
   const past = resample(ratios, seedFor(seed, 'ratios'), draws);
-  const means = meansOf(past, ratios.length);
+  const means = meansOf(past);
   const minutes = new Float64Array(draws * phases.length);
   for (const [index, phase] of phases.entries()) {
     const { uniform } = randomStream(seedFor(seed, `phase ${phase.id}`));
-    const total = totalOf(phase.planned, { past, means, width: ratios.length, uniform });
+    const total = totalOf(phase.planned, { past, means, uniform });
     for (let draw = 0; draw < draws; draw++)
       minutes[draw * phases.length + index] = leftOf(phase, () => total(draw));
   }
@@ -71,16 +79,16 @@ export function drawMinutes(
 }
 
 interface Past {
-  readonly past: Float64Array;
+  readonly past: Resampled;
   readonly means: Float64Array;
-  readonly width: number;
   uniform(): number;
 }
 
 function totalOf(planned: ForecastPhase['planned'], from: Past): (draw: number) => number {
-  const { past, means, width, uniform } = from;
+  const { means, uniform } = from;
+  const { values, width } = from.past;
   if (typeof planned === 'number')
-    return (draw) => planned * (past[draw * width + Math.floor(uniform() * width)] as number);
+    return (draw) => planned * (values[draw * width + Math.floor(uniform() * width)] as number);
 
   const table = pertQuantiles(planned);
   return (draw) => quantileAt(table, uniform()) * (means[draw] as number);
@@ -115,19 +123,16 @@ export function drawWaits(
 
 /** The pace of each draw. */
 export function drawPace(weeks: readonly number[], { seed, draws }: DrawOptions): PaceDraws {
-  return {
-    minutes: resample(weeks, seedFor(seed, 'pace'), draws),
-    width: weeks.length,
-    seed: seedFor(seed, 'weeks'),
-  };
+  const { values, width } = resample(weeks, seedFor(seed, 'pace'), draws);
+  return { values, width, seed: seedFor(seed, 'weeks') };
 }
 
-/** Mean of every `width` numbers. */
-export function meansOf(numbers: Float64Array, width: number): Float64Array {
-  const means = new Float64Array(numbers.length / width);
-  for (let i = 0; i < numbers.length; i++) {
+/** Mean of each list. */
+export function meansOf({ values, width }: Resampled): Float64Array {
+  const means = new Float64Array(values.length / width);
+  for (let i = 0; i < values.length; i++) {
     const row = Math.floor(i / width);
-    means[row] = (means[row] as number) + (numbers[i] as number) / width;
+    means[row] = (means[row] as number) + (values[i] as number) / width;
   }
   return means;
 }

@@ -97,7 +97,7 @@ function summarise(inputs: ForecastInputs, made: Made): Forecast {
     kind: 'forecast',
     asOf: inputs.asOf,
     finish: rangeOf(finishDays),
-    left: rangeOf(meansOf(draws.minutes, count).map((mean) => mean * count)),
+    left: rangeOf(meansOf({ values: draws.minutes, width: count }).map((mean) => mean * count)),
     phases: network.phases.map(({ id }, index) => ({
       id,
       ...rangeOf(days(drawn.phaseFinish.subarray(index * draws.count, (index + 1) * draws.count))),
@@ -132,7 +132,7 @@ function driversOf(
     by: 'pace',
     id: undefined,
     share: undefined,
-    correlation: correlation(meansOf(draws.pace.minutes, draws.pace.width), drawn.finish),
+    correlation: correlation(meansOf(draws.pace), drawn.finish),
   };
   const ids = (items: readonly { id: string }[]) => items.map(({ id }) => id);
   const rest = [...of('phase', ids(network.phases)), ...of('wait', ids(waits))];

@@ -6,7 +6,7 @@ const LEAST = 1e-6;
 /** How much is worked in each week to come, in each draw. */
 export interface PaceDraws {
   /** `width` minutes a week for each draw: the last weeks, drawn again from themselves. */
-  readonly minutes: Float64Array;
+  readonly values: Float64Array;
   readonly width: number;
   /** Chooses one of a draw's paces for each of its weeks. */
   readonly seed: number;
@@ -34,7 +34,7 @@ export function workClock(pace: PaceDraws, dayShares: Float64Array): WorkClock {
 
   function fillWeek(): void {
     const choice = Math.floor(uniformAt(pace.seed, current, filled / 7) * pace.width);
-    const minutes = pace.minutes[current * pace.width + choice] as number;
+    const minutes = pace.values[current * pace.width + choice] as number;
     for (const end = filled + 7; filled < end; filled++)
       worked[filled + 1] = (worked[filled] as number) + minutes * (dayShares[filled] as number);
   }

@@ -86,9 +86,9 @@ describe('drawn finishes have the closed form', () => {
     const sums = Float64Array.from({ length: DRAWS }, (_, draw) =>
       minutes.subarray(3 * draw, 3 * draw + 3).reduce((sum, one) => sum + one, 0),
     );
-    // Two numbers from one resampled list of m are the same item of the first list with probability 1/m more than chance, so
-    // the variance of a sum of n is nσ² + n(n − 1)σ²/m.
-    const exact = 100 * spread * Math.sqrt(3 + (3 * 2) / 4);
+    // Two numbers from a list of m − 1 are the same item of it with probability 1/(m − 1), and else independent, so the variance
+    // of a sum of n is nσ² + n(n − 1)σ²/(m − 1).
+    const exact = 100 * spread * Math.sqrt(3 + (3 * 2) / 3);
     const { mean, deviation } = momentsOf(sums);
     expect(Math.abs(mean - 390)).toBeLessThan(near(exact));
     expect(Math.abs(deviation / exact - 1)).toBeLessThan(0.01);

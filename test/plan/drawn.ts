@@ -37,7 +37,7 @@ export function runWith(
     count: made.draws,
     minutes: table(made.minutes),
     waits: table(made.ends),
-    pace: { minutes: new Float64Array(made.draws).fill(420), width: 1, seed: 1 },
+    pace: { values: new Float64Array(made.draws).fill(420), width: 1, seed: 1 },
   };
   return runDraws(openNetwork(order.items, waits, 0), draws, new Float64Array(3500).fill(1 / 7));
 }
