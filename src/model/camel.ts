@@ -6,11 +6,13 @@ type Camel<Key> = Key extends `${infer Head}-${infer Tail}`
 /** A record with its keys as code writes them. */
 export type CamelKeys<Fields> = { readonly [Key in keyof Fields as Camel<Key>]: Fields[Key] };
 
+/** `planned-start` as code writes it. */
+export function camelName(key: string): string {
+  return key.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase());
+}
+
 /** The same record with hyphenated keys turned into camel case. */
 export function camelKeys<Fields extends object>(fields: Fields): CamelKeys<Fields> {
-  const renamed = Object.entries(fields).map(([key, value]) => [
-    key.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase()),
-    value,
-  ]);
+  const renamed = Object.entries(fields).map(([key, value]) => [camelName(key), value]);
   return Object.fromEntries(renamed) as CamelKeys<Fields>;
 }

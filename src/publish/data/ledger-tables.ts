@@ -1,0 +1,119 @@
+import type { Project } from '../../book/types.ts';
+import {
+  type BudgetLine,
+  type ListKind,
+  listKinds,
+  type Order,
+  rowKinds,
+  type Withdrawal,
+} from '../../model/kinds.ts';
+import { type CellContext, columnsOf } from './columns.ts';
+import { costTables } from './cost-tables.ts';
+import { entryTables } from './entry-tables.ts';
+import { plainList } from './lists.ts';
+import { peopleTable, publicPerson } from './people.ts';
+import { readingValues } from './reading-values.ts';
+import { specTables } from './spec-tables.ts';
+import { inTotals, standsUntil } from './standing.ts';
+import { type ColumnOf, type Table, tableOf } from './table.ts';
+import { tableWords } from './words.ts';
+
+/** A project with the kinds of rows that its book may not have yet. */
+type Ledger = Project & {
+  readonly orders?: readonly Order[];
+  readonly budgets?: readonly BudgetLine[];
+  readonly withdrawals?: readonly Withdrawal[];
+};
+
+/** Every table of a project's ledger, those that others refer to first. Private and withheld values are in none of them. */
+export function ledgerTables(project: Ledger): readonly Table[] {
+  const { people, work } = project.info;
+  const context: CellContext = {
+    currency: project.currency,
+    personOf: (id) => publicPerson(people, id),
+  };
+  const { orders = [], budgets = [], withdrawals = [] } = project;
+  const own = (
+    kind: ListKind,
+    records: readonly object[],
+    more: readonly ColumnOf<object>[] = [],
+  ) => kindTable(kind, records, { context, more });
+  const readings = project.readings.map(({ reading }) => reading);
+
+  const tables = [
+    own('sources', project.sources),
+    own('phases', project.phases),
+    plainList(
+      {
+        name: 'phase_after',
+        owner: 'phases',
+        records: project.phases,
+        itemsOf: ({ after = [] }) => after,
+      },
+      { name: 'after', description: 'the phase that it waits for', ref: 'phases' },
+    ),
+    ...specTables(project.specs, project.recipes, context),
+    own('instruments', project.instruments),
+    peopleTable(people),
+    workTable(work),
+    own('hours', project.hours, [inTotals(project.now.hoursByPhase.total.rows)]),
+    ...costTables(project, context),
+    own('orders', orders),
+    plainList(
+      {
+        name: 'order_parts',
+        owner: 'orders',
+        records: orders,
+        itemsOf: ({ parts = [] }) => parts,
+      },
+      { name: 'part', description: 'the part', ref: 'parts' },
+    ),
+    own('budgets', budgets),
+    own('parts', project.parts),
+    own('readings', readings),
+    readingValues(readings),
+    own('rates', project.rates),
+    own('searches', project.searches),
+    own('withdrawals', withdrawals),
+    ...entryTables(project.entries, context),
+  ];
+  return [...tables, rowsTable(tables)];
+}
+
+function kindTable(
+  kind: ListKind,
+  records: readonly object[],
+  { context, more }: { readonly context: CellContext; readonly more: readonly ColumnOf<object>[] },
+): Table {
+  const schema = listKinds[kind];
+  const corrected = 'corrects' in schema.shape ? [standsUntil] : [];
+  return tableOf<object>(kind, tableWords[kind], {
+    columns: [...columnsOf(schema, context), ...more, ...corrected],
+    records,
+  });
+}
+
+function workTable(work: readonly string[]): Table {
+  const text = { type: 'string', required: true } as const;
+  const description = 'lower-case words joined by -';
+  return tableOf('work', tableWords.work, {
+    columns: [{ ...text, name: 'id', description, cell: (id: string) => id }],
+    records: work,
+  });
+}
+
+/** What an entry tells about, or a withdrawal takes back, may be a row of any kind. */
+function rowsTable(tables: readonly Table[]): Table {
+  const kinds: readonly string[] = rowKinds;
+  const records = tables
+    .filter(({ name }) => kinds.includes(name))
+    .flatMap(({ name, rows }) => rows.map(([id]) => ({ id, kind: name })));
+  const text = { type: 'string', required: true } as const;
+  return tableOf('rows', tableWords.rows, {
+    columns: [
+      { ...text, name: 'id', description: 'id of the row', cell: ({ id }) => id },
+      { ...text, name: 'kind', description: 'its table', enum: kinds, cell: ({ kind }) => kind },
+    ],
+    records,
+  });
+}
