@@ -50,20 +50,20 @@ function resource({ table, path, text }: TableFile): object {
 }
 
 function tableSchema({ name, columns, primaryKey }: Table): object {
+  const foreignKeys = columns.flatMap((column) => foreignKey(name, column));
   return {
     fields: columns.map(field),
     primaryKey,
-    foreignKeys: columns.flatMap((column) =>
-      column.ref === undefined
-        ? []
-        : // An empty name stands for the table itself.
-          {
-            fields: [column.name],
-            reference: { resource: column.ref === name ? '' : column.ref, fields: ['id'] },
-          },
-    ),
+    ...(foreignKeys.length > 0 ? { foreignKeys } : {}),
     missingValues: [''],
   };
+}
+
+/** A key that names no resource refers to its own table. */
+function foreignKey(table: string, { name, ref }: Column): readonly object[] {
+  if (ref === undefined) return [];
+  const reference = { ...(ref === table ? {} : { resource: ref }), fields: ['id'] };
+  return [{ fields: [name], reference }];
 }
 
 function field(column: Column): object {
