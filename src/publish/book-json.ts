@@ -5,7 +5,7 @@ import { intervalOf, type SpecValue } from '../measure/spec-value.ts';
 import type { Money } from '../money/money.ts';
 import type { Minutes } from '../time/duration.ts';
 import { ucumOf } from '../units/unit.ts';
-import type { Cell, CellType, Table } from './data/table.ts';
+import type { Table } from './data/table.ts';
 
 /** The whole book of a project as one object: who and what, every table, every total with the rows behind it, every value of a spec. */
 export function bookJson(project: Project, tables: readonly Table[], schema: string): object {
@@ -30,16 +30,10 @@ function recordsOf({ columns, rows }: Table): readonly object[] {
     Object.fromEntries(
       cells.flatMap((cell, index) => {
         const column = columns[index];
-        return cell === undefined || column === undefined
-          ? []
-          : [[column.name, value(cell, column.type)]];
+        return cell === undefined || column === undefined ? [] : [[column.name, cell]];
       }),
     ),
   );
-}
-
-function value(cell: Cell, type: CellType): Cell | readonly string[] {
-  return type === 'list' ? String(cell).split(' ') : cell;
 }
 
 function figuresJson(view: View): object {

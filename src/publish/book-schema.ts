@@ -124,7 +124,6 @@ function columnSchema(column: Column): Schema {
     number: decimal,
     boolean: flag,
     date: day,
-    list: listOf(text),
   };
   return { description, ...types[column.type] };
 }

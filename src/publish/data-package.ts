@@ -72,7 +72,6 @@ function field(column: Column): object {
   return {
     name,
     type,
-    ...(type === 'list' ? { delimiter: ' ' } : {}),
     ...(format ? { format } : {}),
     description,
     // Table Schema has no units; further properties are allowed. Codes are UCUM's, of money ISO 4217's.

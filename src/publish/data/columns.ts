@@ -71,7 +71,6 @@ function fieldColumns(
     };
   const column = { name, description, required, cell: shown((value: Cell) => value) };
 
-  if (field === 'withhold') return [{ ...column, type: 'list', cell: shown(listed) }];
   if (facts.item) return [];
   if (facts.ref === 'people')
     return [{ ...column, type: 'string', ref: 'people', cell: shown(context.personOf) }];
@@ -136,10 +135,6 @@ function besides(
     description: `${end} of ${name}`,
     required: required ?? false,
   };
-}
-
-function listed(fields: readonly string[]): string {
-  return fields.map(columnName).join(' ');
 }
 
 /** All the decimals of the currency, as money is written. */

@@ -7,7 +7,7 @@ import {
   rowKinds,
   type Withdrawal,
 } from '../../model/kinds.ts';
-import { type CellContext, columnsOf } from './columns.ts';
+import { type CellContext, columnName, columnsOf } from './columns.ts';
 import { costTables } from './cost-tables.ts';
 import { entryTables } from './entry-tables.ts';
 import { plainList } from './lists.ts';
@@ -75,6 +75,7 @@ export function ledgerTables(project: Ledger): readonly Table[] {
     own('rates', project.rates),
     own('searches', project.searches),
     own('withdrawals', withdrawals),
+    withheldTable([...project.hours, ...project.costs, ...readings, ...project.searches]),
     ...entryTables(project.entries, context),
   ];
   return [...tables, rowsTable(tables)];
@@ -91,6 +92,17 @@ function kindTable(
     columns: [...columnsOf(schema, context), ...more, ...corrected],
     records,
   });
+}
+
+type Withholding = { readonly id: string; readonly withhold?: readonly string[] | undefined };
+
+/** An empty cell may be a field without a value or one that is withheld; this says which. */
+function withheldTable(records: readonly Withholding[]): Table {
+  const itemsOf = ({ withhold = [] }: Withholding) => withhold.map(columnName);
+  return plainList(
+    { name: 'withheld', owner: 'rows', records, itemsOf },
+    { name: 'field', description: 'the column that is empty' },
+  );
 }
 
 function workTable(work: readonly string[]): Table {

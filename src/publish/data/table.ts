@@ -1,8 +1,8 @@
-/** What stands in a cell. Decimals are text, so that `12.50` keeps its digits; lists are text parts joined by spaces. */
+/** What stands in a cell. Decimals are text, so that `12.50` keeps its digits. */
 export type Cell = string | number | boolean | undefined;
 
 /** Types of Table Schema (Data Package 2.0) that the tables use. */
-export type CellType = 'string' | 'integer' | 'number' | 'boolean' | 'date' | 'list';
+export type CellType = 'string' | 'integer' | 'number' | 'boolean' | 'date';
 
 /** A column and what may stand in it. */
 export interface Column {

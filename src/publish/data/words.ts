@@ -23,6 +23,7 @@ export const tableWords = {
   rates: 'A recorded exchange rate: 1 of the first currency is so many of the second.',
   searches: 'One try at finding a part.',
   withdrawals: 'A row taken back without another in its place.',
+  withheld: 'A field of a row that stays at home though it could be published.',
   entries: 'A dated page of the log.',
   entry_tells: 'A ledger row that an entry tells about.',
   entry_tags: 'A tag of an entry.',
