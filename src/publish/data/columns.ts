@@ -61,7 +61,7 @@ function fieldColumns(
   context: CellContext,
 ): readonly ColumnOf<object>[] {
   const name = columnName(field);
-  const description = facts.description ?? columnWords[field] ?? name;
+  const description = columnWords[field] ?? facts.description ?? name;
   const shown =
     <Value>(show: (value: Value) => Cell) =>
     (record: object) => {

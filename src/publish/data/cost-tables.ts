@@ -2,6 +2,7 @@ import type { Project } from '../../book/types.ts';
 import type { CostRow } from '../../cost/costs.ts';
 import { type Share, sharesOf } from '../../cost/shares.ts';
 import { costSchema } from '../../model/cost-rows.ts';
+import { exponentOf } from '../../money/currency.ts';
 import { type Money, negate, toDecimal, type WrittenAmount } from '../../money/money.ts';
 import { type CellContext, columnsOf } from './columns.ts';
 import { listTable } from './lists.ts';
@@ -93,6 +94,7 @@ function shareColumns(name: 'phase' | 'part', context: CellContext): readonly Co
 }
 
 function countedColumn({ currency }: CellContext) {
-  const description = `what it counts for, in minor units of ${currency}; money that came in is negative`;
-  return { name: 'counted', type: 'integer', description, unit: currency } as const;
+  const unit = `${10 ** -(exponentOf(currency) ?? 0)} ${currency}`;
+  const description = `what it counts for, in units of ${unit}; money that came in is negative`;
+  return { name: 'counted', type: 'integer', description, unit } as const;
 }

@@ -107,7 +107,7 @@ function withheldTable(records: readonly Withholding[]): Table {
 
 function workTable(work: readonly string[]): Table {
   const text = { type: 'string', required: true } as const;
-  const description = 'lower-case words joined by -';
+  const description = 'its name, the same for good';
   return tableOf('work', tableWords.work, {
     columns: [{ ...text, name: 'id', description, cell: (id: string) => id }],
     records: work,

@@ -19,7 +19,7 @@ export function peopleTable(people: People): Table {
   const text = { type: 'string', required: true } as const;
   return tableOf('people', tableWords.people, {
     columns: [
-      { ...text, name: 'id', description: 'lower-case words joined by -', cell: ({ id }) => id },
+      { ...text, name: 'id', description: 'its name, the same for good', cell: ({ id }) => id },
       { ...text, name: 'name', description: 'public name', cell: ({ name }) => name },
     ],
     records: hidden ? [...named, { id: UNNAMED, name: UNNAMED }] : named,

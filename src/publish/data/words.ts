@@ -30,11 +30,13 @@ export const tableWords = {
   entry_moments: 'A place in the video of an entry.',
 } as const;
 
-/** What a column holds, where the schema of the field does not say so itself. */
+/** What a column holds, for fields whose schema says nothing of it, or how it is typed, which is not what a reader wants to know. */
 export const columnWords: Readonly<Record<string, string>> = {
   about: 'what is measured, where, and why it matters',
   acquired: 'day it was got',
+  amount: 'amount, without a sign',
   better: 'which way is better',
+  by: 'who read it',
   calibrated: 'day of its calibration',
   'calibration-due': 'day its calibration runs out',
   category: 'what the money is for',
@@ -50,8 +52,9 @@ export const columnWords: Readonly<Record<string, string>> = {
   from: 'currency that is converted',
   got: 'day it came to hand',
   hours: 'time worked',
-  kind: 'kind of row',
-  mass: 'its mass',
+  id: 'its name, the same for good',
+  kind: 'which kind it is',
+  mass: 'mass, as weighed',
   max: 'upper limit',
   min: 'lower limit',
   name: 'what readers call it',
@@ -65,8 +68,9 @@ export const columnWords: Readonly<Record<string, string>> = {
   'planned-hours': 'time planned for it',
   'planned-start': 'day it is planned to start',
   price: 'price asked',
-  quantity: 'how many, or what sort of thing is measured',
+  quantity: 'sort of thing that is measured, or how many there are',
   rate: 'how many of the second currency one of the first is',
+  recorded: 'day it was written down, when that is later',
   result: 'what came of it',
   scrapped: 'day it was scrapped',
   sold: 'day it was sold',
@@ -82,4 +86,6 @@ export const columnWords: Readonly<Record<string, string>> = {
   video: 'address of its video',
   wanted: 'day it was first wanted',
   what: 'what it was, in a few words',
+  who: 'who did the work',
+  work: 'kind of work',
 };
