@@ -1,9 +1,11 @@
-import { type CostRow, sumCosts } from '../cost/costs.ts';
+import type { CostRow } from '../cost/cost-row.ts';
+import { sumCosts } from '../cost/costs.ts';
 import { sumHours, type WorkedRow } from '../hours/hours.ts';
-import type { Money } from '../money/money.ts';
+import { type Standing, standsOn } from '../ledger/standing.ts';
+import { type Money, negate } from '../money/money.ts';
 import type { Day } from '../time/day.ts';
 import type { Minutes } from '../time/duration.ts';
-import type { Figure } from './figure.ts';
+import type { Figure, FigureRow } from './figure.ts';
 import type { Entry, View } from './types.ts';
 
 /** What happened since the entry before, and the counts up to the entry's own day. */
@@ -17,16 +19,16 @@ export interface Added {
 }
 
 /**
- * Rows dated after the entry before, up to and with the entry's day: that is what an entry adds.
- * Of two entries on one day, the first has the day's rows.
+ * What an entry adds: rows that count on its day and did not on the day of the entry before, less those that were replaced since.
+ * So the running totals of two entries differ by it. Of two entries on one day, the first has the day's rows.
  */
 export function addedSince(view: View, entry: Entry): Added {
   const { project } = view;
   const before = project.entries[entry.number - 2]?.date;
   const isNew = (date: Day) => (before === undefined || date > before) && date <= entry.date;
 
-  const fitted = project.parts
-    .flatMap((part) =>
+  const fitted = view.parts
+    .flatMap(({ part }) =>
       part.fitted !== undefined && part.fitted <= view.day
         ? [{ id: part.id, date: part.fitted, what: part.name }]
         : [],
@@ -39,9 +41,14 @@ export function addedSince(view: View, entry: Entry): Added {
       : [],
   );
   return {
-    hours: sumHours(view.hours.filter(({ date }) => isNew(date))),
+    hours: sumHours(
+      changes(project.hours, { before, day: view.day }, (row) => ({ ...row, hours: -row.hours })),
+    ),
     costs: sumCosts(
-      view.costs.filter(({ date }) => isNew(date)),
+      changes(project.costs, { before, day: view.day }, (row) => ({
+        ...row,
+        counted: negate(row.counted),
+      })),
       project.currency,
     ),
     fitted: count(
@@ -57,6 +64,20 @@ export function addedSince(view: View, entry: Entry): Added {
     ),
     allReadings: count(readings, 'reading', 'so far'),
   };
+}
+
+/** Rows that began to count between two days, and those that ceased to, taken back. */
+function changes<Row extends FigureRow & Standing>(
+  rows: readonly Row[],
+  { before, day }: { readonly before: Day | undefined; readonly day: Day },
+  takeBack: (row: Row) => Row,
+): Row[] {
+  const stood = (row: Row) => before !== undefined && standsOn(row, before);
+  return rows.flatMap((row) => {
+    const stands = standsOn(row, day);
+    if (stands === stood(row)) return [];
+    return stands ? [row] : [{ ...takeBack(row), what: `Taken back: ${row.what}` }];
+  });
 }
 
 function count(rows: Figure<number>['rows'], noun: string, after: string): Figure<number> {

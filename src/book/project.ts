@@ -1,7 +1,10 @@
 import { currencyOf } from '../check/money.ts';
-import { costRow } from '../cost/costs.ts';
+import { costRows } from '../cost/cost-row.ts';
+import { correctionsOf, firstIds, standingsOf } from '../ledger/corrections.ts';
+import { stillStands } from '../ledger/standing.ts';
+import { gatherWithheld, published, WITHHELD, withholds } from '../ledger/withheld.ts';
 import type { CrossChecks } from '../measure/cross-check.ts';
-import { measureAll } from '../measure/measure-all.ts';
+import { knownValues } from '../measure/known-values.ts';
 import type { ReadProject } from '../read/content.ts';
 import { type Day, earliestDay, latestDay } from '../time/day.ts';
 import { deepFreeze } from './once.ts';
@@ -18,13 +21,25 @@ export function makeProject(
   const valuesOf = <Value>(list: readonly { readonly value: Value }[]) =>
     list.map(({ value }) => value);
   const currency = currencyOf(read) ?? 'XXX';
-  const measured = measureAll({
+  const corrections = correctionsOf(read.lists);
+  const standingOf = standingsOf(corrections);
+  const firstId = firstIds(corrections);
+  const standing = <Row extends { readonly id: string }>(
+    rows: readonly { readonly value: Row }[],
+  ) => rows.map(({ value }) => ({ ...value, ...standingOf(value.id) }));
+
+  const measured = knownValues({
     specs: valuesOf(read.lists.specs),
     instruments: valuesOf(read.lists.instruments),
-    readings: byDate(valuesOf(read.lists.readings)),
+    readings: byDate(standing(read.lists.readings)).map(published),
     checks,
   });
-  const rates = byDate(valuesOf(read.lists.rates));
+  const rates = byDate(standing(read.lists.rates));
+  const partRows = standing(read.lists.parts).map((row) => ({
+    ...row,
+    rowId: row.id,
+    id: firstId(row.id),
+  }));
   const firstPerson = info.people[0]?.id ?? '';
 
   const parts = {
@@ -35,17 +50,30 @@ export function makeProject(
     phases: valuesOf(read.lists.phases),
     specs: measured.specs,
     instruments: measured.instruments,
-    parts: valuesOf(read.lists.parts),
-    hours: byDate(valuesOf(read.lists.hours)).map((row) => ({
-      ...row,
-      who: row.who ?? firstPerson,
+    parts: partRows.filter(stillStands),
+    partRows,
+    hours: byDate(standing(read.lists.hours)).map((row) => ({
+      ...published({ ...row, who: row.who ?? firstPerson }),
+      who: withholds(row, 'who') ? WITHHELD : (row.who ?? firstPerson),
     })),
-    costs: byDate(valuesOf(read.lists.costs)).flatMap(
-      (record) => costRow(record, { currency, tools: info.rules.tools, rates }) ?? [],
+    costs: byDate(valuesOf(read.lists.costs)).flatMap((record) =>
+      costRows(record, {
+        currency,
+        rules: info.rules,
+        rates,
+        standing: standingOf(record.id),
+      }).map((row) => ({ ...row, order: row.order && firstId(row.order) })),
     ),
     readings: measured.readings,
     rates,
-    searches: byDate(valuesOf(read.lists.searches)),
+    searches: byDate(standing(read.lists.searches)).map(published),
+    orders: byDate(standing(read.lists.orders)).map((row) => ({
+      ...row,
+      rowId: row.id,
+      id: firstId(row.id),
+    })),
+    budgets: byDate(standing(read.lists.budgets)),
+    corrections,
     entries: makeEntries(read, drafts),
     photos: read.photos,
   };
@@ -54,8 +82,9 @@ export function makeProject(
   const views = new Map<Day, View>();
 
   const project: Project = {
-    ...deepFreeze(parts),
+    ...deepFreeze({ ...parts, costs: gatherWithheld(parts.costs, lastDay).map(published) }),
     values: deepFreeze(measured.values),
+    valuesKnownOn: measured.on,
     recipes: measured.recipes,
     firstDay: earliestDay(days) ?? lastDay,
     lastDay,
@@ -90,19 +119,37 @@ function byDate<Row extends { readonly date: Day }>(rows: readonly Row[]): Row[]
   return [...rows].sort((a, b) => (a.date === b.date ? 0 : a.date < b.date ? -1 : 1));
 }
 
-type Dated = Pick<Project, 'hours' | 'costs' | 'readings' | 'searches' | 'entries' | 'parts'>;
+type Dated = Pick<
+  Project,
+  | 'hours'
+  | 'costs'
+  | 'orders'
+  | 'budgets'
+  | 'readings'
+  | 'searches'
+  | 'entries'
+  | 'parts'
+  | 'corrections'
+>;
 
-function daysOf({ hours, costs, readings, searches, entries, parts }: Dated): Day[] {
-  const steps = parts.flatMap(({ wanted, ordered, got, fitted, scrapped, sold }) => [
-    wanted,
-    ordered,
-    got,
-    fitted,
-    scrapped,
-    sold,
-  ]);
-  const rows = [hours, costs, searches, entries, readings.map(({ reading }) => reading)].flatMap(
-    (list) => list.map(({ date }) => date),
+/** Every day on which something happened or was said. */
+function daysOf(project: Dated): Day[] {
+  const { hours, costs, orders, budgets, searches, entries } = project;
+  const readings = project.readings.map(({ reading }) => reading);
+  const rows = [hours, costs, orders, budgets, searches, entries, readings];
+  const steps = project.parts.flatMap(
+    ({ wanted, ordered, got, fitted, scrapped, sold, forSale }) => [
+      wanted,
+      ordered,
+      got,
+      fitted,
+      scrapped,
+      sold,
+      forSale,
+    ],
   );
-  return [...rows, ...steps.filter((day) => day !== undefined)];
+  const said = project.corrections.map(({ on }) => on);
+  return [...rows.flatMap((list) => list.map(({ date }) => date)), ...steps, ...said].filter(
+    (day) => day !== undefined,
+  );
 }

@@ -26,6 +26,13 @@ export function describeRow(
       what: `Searched for: ${project.parts.find((item) => item.id === search.part)?.name ?? search.part}`,
     };
 
+  const order = project.orders.find((item) => item.id === id);
+  if (order) return { date: order.date, what: order.what };
+
+  const line = project.budgets.find((item) => item.id === id);
+  if (line)
+    return { date: line.date, what: `Budget: ${line.phase ?? line.category ?? 'contingency'}` };
+
   const rate = project.rates.find((item) => item.id === id);
   return rate && { date: rate.date, what: `1 ${rate.from} = ${rate.rate} ${rate.to}` };
 }

@@ -1,16 +1,19 @@
-import type { CostRow } from '../cost/costs.ts';
+import type { CostRow, StandingRate } from '../cost/cost-row.ts';
 import type { WorkedRow } from '../hours/hours.ts';
+import type { Correction } from '../ledger/corrections.ts';
+import type { Standing } from '../ledger/standing.ts';
 import type { Measured } from '../measure/reading.ts';
 import type { Recipe } from '../measure/recipe.ts';
 import type { SpecFigures } from '../measure/spec-figures.ts';
 import type { ValuesBySpec } from '../measure/worked.ts';
 import type {
+  BudgetLine,
   EntryInfo,
   Instrument,
+  Order,
   Part,
   Phase,
   ProjectInfo,
-  Rate,
   Search,
   Site,
   Source,
@@ -37,7 +40,10 @@ export interface Entry extends EntryInfo {
   readonly words: number;
 }
 
-/** One machine being rebuilt, with its rows in order of date. Rows that could not be understood are not in it. */
+/**
+ * One machine being rebuilt, with its rows in order of date, those that a later row replaced among them. Rows that could not be
+ * understood are not in it.
+ */
 export interface Project {
   readonly id: string;
   readonly info: ProjectInfo;
@@ -46,16 +52,26 @@ export interface Project {
   readonly phases: readonly Phase[];
   readonly specs: readonly Spec[];
   readonly instruments: readonly Instrument[];
+  /** Parts as the newest rows have them; each goes by the id of its first row. */
   readonly parts: readonly Part[];
+  /** Every row of a part, those that were replaced too. */
+  readonly partRows: readonly PartRow[];
   readonly hours: readonly WorkedRow[];
   readonly costs: readonly CostRow[];
   readonly readings: readonly Measured[];
   /** Values of every spec by its id, read or worked out, in order of date. */
   readonly values: ValuesBySpec;
+  /** The same as they were known on a day, before later corrections of readings. */
+  valuesKnownOn(day: Day): ValuesBySpec;
   /** How each derived spec is worked out. */
   readonly recipes: ReadonlyMap<string, Recipe>;
-  readonly rates: readonly Rate[];
-  readonly searches: readonly Search[];
+  readonly rates: readonly StandingRate[];
+  readonly searches: readonly (Search & Standing)[];
+  /** Every row of an order goes by the id of its first. */
+  readonly orders: readonly OrderRow[];
+  readonly budgets: readonly (BudgetLine & Standing)[];
+  /** Rows that no longer count, in order of the day that was said. */
+  readonly corrections: readonly Correction[];
   readonly entries: readonly Entry[];
   readonly photos: readonly string[];
   /** Earliest and latest day that anything is dated; the latest is the day that the site calls today. */
@@ -65,6 +81,16 @@ export interface Project {
   asOf(day: Day): View;
   /** As of `lastDay`. */
   readonly now: View;
+}
+
+/** A row of a part: `id` is that of the part's first row, `rowId` its own. */
+export interface PartRow extends Part, Standing {
+  readonly rowId: string;
+}
+
+/** A row of an order: `id` is that of the order's first row, `rowId` its own. */
+export interface OrderRow extends Order, Standing {
+  readonly rowId: string;
 }
 
 /** A part and its state on the day of the view. */

@@ -1,5 +1,6 @@
-import { costsBy } from '../cost/costs.ts';
+import { costsBy, costsByShare } from '../cost/costs.ts';
 import { hoursBy } from '../hours/hours.ts';
+import { type Standing, standsOn } from '../ledger/standing.ts';
 import { specFigures } from '../measure/spec-figures.ts';
 import { partStates } from '../model/components.ts';
 import { costCategories } from '../model/cost-rows.ts';
@@ -11,17 +12,17 @@ import type { PartOnDay, Project, View } from './types.ts';
 
 /** A project as it stood at the end of a day. Figures are worked out when first asked for, then kept. */
 export function viewOf(project: Project, day: Day): View {
-  const upTo = <Row extends { date: Day }>(rows: readonly Row[]) =>
-    rows.filter((row) => row.date <= day);
+  const upTo = <Row extends Standing & { readonly date: Day }>(rows: readonly Row[]) =>
+    rows.filter((row) => standsOn(row, day));
   const hours = upTo(project.hours);
   const costs = upTo(project.costs);
-  const parts = project.parts
-    .filter((part) => isKnownOn(part, day))
+  const parts = project.partRows
+    .filter((part) => standsOn(part, day) && isKnownOn(part, day))
     .map((part) => ({ part, state: stateOn(part, day), since: lastStepOn(part, day) }));
   const byPhase = { nameOf: nameIn(project.phases), order: project.phases.map(({ id }) => id) };
 
   const lazy = {
-    phases: once(() => project.phases.map((phase) => phaseFigures(phase, project.hours, day))),
+    phases: once(() => project.phases.map((phase) => phaseFigures(phase, hours, day))),
     hoursByPhase: once(() => hoursBy(hours, { ...byPhase, keyOf: (row) => row.phase })),
     hoursByWork: once(() =>
       hoursBy(hours, {
@@ -45,7 +46,7 @@ export function viewOf(project: Project, day: Day): View {
       }),
     ),
     costsByPhase: once(() =>
-      costsBy(costs, project.currency, { ...byPhase, keyOf: (row) => row.phase }),
+      costsByShare(costs, project.currency, { ...byPhase, sharesIn: ({ phases }) => phases }),
     ),
     costsBySource: once(() =>
       costsBy(costs, project.currency, {
@@ -69,7 +70,8 @@ export function viewOf(project: Project, day: Day): View {
       ),
     ),
     specs: once(() => {
-      return project.specs.map((spec) => specFigures(spec, project.values.get(spec.id) ?? [], day));
+      const values = project.valuesKnownOn(day);
+      return project.specs.map((spec) => specFigures(spec, values.get(spec.id) ?? [], day));
     }),
   };
   const specIndex = once(() => new Map(lazy.specs().map((figures) => [figures.spec.id, figures])));

@@ -1,7 +1,10 @@
 import type { ReadContent, ReadProject } from '../read/content.ts';
 import { type Problem, sortProblems } from '../read/problem.ts';
 import { type Day, dayIn } from '../time/day.ts';
+import { budgetsFit } from './budgets.ts';
 import { componentsAreUsedRight } from './components.ts';
+import { correctionsHold } from './corrections.ts';
+import { costRowsFit } from './cost-rows.ts';
 import { datesAreInOrder, nothingFromTheFuture } from './dates.ts';
 import { daysHave24Hours } from './day-hours.ts';
 import { derivedSpecsWorkOut, exclusionsAreExplained, readingPhotosExist } from './derived.ts';
@@ -11,6 +14,7 @@ import { knownIds } from './known-ids.ts';
 import { shownValuesAreMeasured } from './measured.ts';
 import { amountsHaveCurrency } from './money.ts';
 import { phasesDoNotLoop } from './phase-loop.ts';
+import { portionsFit } from './portions.ts';
 import { calibrationInDate, checkSite, isTimeZone, timeZoneExists } from './project.ts';
 import { referencesExist } from './references.ts';
 import type { Rule } from './rule.ts';
@@ -24,6 +28,10 @@ const rules: readonly Rule[] = [
   datesAreInOrder,
   daysHave24Hours,
   amountsHaveCurrency,
+  costRowsFit,
+  portionsFit,
+  budgetsFit,
+  correctionsHold,
   unitsFitQuantities,
   derivedSpecsWorkOut,
   exclusionsAreExplained,

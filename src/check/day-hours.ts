@@ -1,6 +1,7 @@
 import { problemAt } from '../read/problem.ts';
 import { showDuration } from '../time/duration.ts';
 import type { Rule } from './rule.ts';
+import { standingRows } from './standing-rows.ts';
 
 const MINUTES_IN_A_DAY = 24 * 60;
 
@@ -8,7 +9,7 @@ const MINUTES_IN_A_DAY = 24 * 60;
 export const daysHave24Hours: Rule = ({ project }) => {
   const firstPerson = project.info?.value.people[0]?.id ?? '';
   const worked = new Map<string, number>();
-  return project.lists.hours.flatMap(({ raw, value }) => {
+  return standingRows(project, 'hours').flatMap(({ raw, value }) => {
     const who = value.who ?? firstPerson;
     const key = `${value.date} ${who}`;
     const total = (worked.get(key) ?? 0) + value.hours;

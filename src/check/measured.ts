@@ -50,9 +50,9 @@ function readStates(id: string, day: Day, project: ReadProject): string[] {
 
 /** States of the values that a derived spec has by a day; undefined for one that is read. */
 function workedOutStates(id: string, day: Day, project: ReadProject): string[] | undefined {
-  const { recipes, values } = valuesOfProject(project);
+  const { recipes, on } = valuesOfProject(project);
   if (!recipes.has(id)) return undefined;
-  return (values.get(id) ?? []).filter(({ date }) => date <= day).map(({ state }) => state);
+  return (on(day).get(id) ?? []).filter(({ date }) => date <= day).map(({ state }) => state);
 }
 
 /** A derived spec that can't be worked out is a problem of its own. */

@@ -1,3 +1,4 @@
+import { camelName } from '../model/camel.ts';
 import { exponentOf } from '../money/currency.ts';
 import { toMinor, type WrittenAmount } from '../money/money.ts';
 import type { ReadProject } from '../read/content.ts';
@@ -14,21 +15,65 @@ export function currencyOf(project: ReadProject): string | undefined {
   return named.sort((a, b) => (a.date < b.date ? -1 : 1))[0]?.amount.currency;
 }
 
+/** Fields that hold money, by kind. Rows with a date may be in any currency that has a rate by then. */
+const AMOUNTS = {
+  costs: ['amount'],
+  orders: ['amount'],
+  budgets: ['amount'],
+  searches: ['price'],
+  parts: ['value', 'new-price', 'estimate', 'estimate-low', 'estimate-high', 'asking'],
+} as const;
+
+/** Kinds whose amounts are counted together, so that another currency needs a rate. */
+const COUNTED: ReadonlySet<string> = new Set(['costs', 'orders', 'budgets']);
+
 /** Every amount has a currency with enough decimals, and a rate into the project's currency on or before its day. */
 export const amountsHaveCurrency: Rule = ({ project }) => {
   if (project.info === undefined) return [];
-  const own = project.info.value.currency;
-  const priced = project.lists.searches.flatMap(({ raw, value }) =>
-    value.price ? wrongAmount(raw, 'price', value.price, own) : [],
+  return (Object.keys(AMOUNTS) as (keyof typeof AMOUNTS)[]).flatMap((kind) =>
+    project.lists[kind].flatMap(({ raw, value }) =>
+      AMOUNTS[kind].flatMap((field) => {
+        const { date } = value as { readonly date?: string };
+        const amount = (value as Record<string, unknown>)[camelName(field)] as WrittenAmount;
+        return amount === undefined ? [] : amountFits(project, { kind, raw, field, amount, date });
+      }),
+    ),
   );
-  const costs = project.lists.costs.flatMap(({ raw, value }) => {
-    const wrong = wrongAmount(raw, 'amount', value.amount, own);
-    return wrong.length > 0
-      ? wrong
-      : missingRate(project, raw, value.amount.currency ?? own ?? '', value.date);
-  });
-  return [...costs, ...priced];
 };
+
+interface Found {
+  readonly kind: string;
+  readonly raw: RawRecord;
+  readonly field: string;
+  readonly amount: WrittenAmount;
+  readonly date: string | undefined;
+}
+
+function amountFits(project: ReadProject, { kind, raw, field, amount, date }: Found): Problem[] {
+  const own = project.info?.value.currency;
+  const wrong = wrongAmount(raw, field, amount, own);
+  if (wrong.length > 0) return wrong;
+  const currency = amount.currency ?? own ?? '';
+  if (COUNTED.has(kind)) return missingRate(project, raw, currency, date ?? '');
+  return kind === 'parts' ? foreignPart(project, { raw, field, amount, currency }) : [];
+}
+
+/** What is said of a part has no day, so no rate can be picked for it. */
+function foreignPart(
+  project: ReadProject,
+  { raw, field, amount, currency }: Pick<Found, 'raw' | 'field' | 'amount'> & { currency: string },
+): Problem[] {
+  const own = currencyOf(project);
+  if (own === undefined || currency === own) return [];
+  return [
+    problemAt(
+      raw.placeOf([field]),
+      'money/foreign',
+      `${field}: "${amount.decimal} ${currency}" is not in the project's currency`,
+      `write what it is in ${own}`,
+    ),
+  ];
+}
 
 function wrongAmount(
   raw: RawRecord,

@@ -1,59 +1,8 @@
-import {
-  type Breakdown,
-  breakDown,
-  type Figure,
-  type FigureRow,
-  type Grouping,
-} from '../book/figure.ts';
-import type { CostRecord, Rate } from '../model/kinds.ts';
-import { convert, type Money, negate, sum, toMinor } from '../money/money.ts';
-
-/** A cost row of the book: what was paid, and what it counts for in the project's currency. Credits are negative. */
-export interface CostRow extends Omit<CostRecord, 'amount'>, FigureRow {
-  /** As written on the receipt, with its sign. */
-  readonly paid: Money;
-  /** In the project's currency, with its sign. */
-  readonly counted: Money;
-  /** The recorded rate it was converted at, when the two differ. */
-  readonly rate: Rate | undefined;
-  /** Whether it is in the totals: a shop tool may be out by rule of the project. */
-  readonly inTotals: boolean;
-}
-
-/** What turns a record into a row. */
-export interface CostContext {
-  readonly currency: string;
-  readonly tools: 'in' | 'out';
-  readonly rates: readonly Rate[];
-}
-
-/**
- * A cost record with its sign, its value in the project's currency at the newest rate on or before its day, and whether it counts.
- * Undefined when its amount has no currency or no rate, which the check has said already.
- */
-export function costRow(
-  record: CostRecord,
-  { currency, tools, rates }: CostContext,
-): CostRow | undefined {
-  const { amount, ...rest } = record;
-  const paidIn = amount.currency ?? currency;
-  const size = toMinor(amount.decimal, paidIn);
-  const rate = rates.findLast(
-    ({ from, to, date }) => from === paidIn && to === currency && date <= record.date,
-  );
-  if (size === undefined || (paidIn !== currency && rate === undefined)) return undefined;
-
-  const paid = record.kind === 'payment' ? size : negate(size);
-  const counted =
-    rate === undefined || paidIn === currency ? paid : convert(paid, rate.rate, currency);
-  return {
-    ...rest,
-    paid,
-    counted,
-    rate: paidIn === currency ? undefined : rate,
-    inTotals: tools === 'in' || record.category !== 'tool',
-  };
-}
+import { type Breakdown, breakDown, type Figure, type Grouping } from '../book/figure.ts';
+import { stillStands } from '../ledger/standing.ts';
+import { type Money, sum } from '../money/money.ts';
+import { type CostRow, isCredit, isMoney } from './cost-row.ts';
+import type { Share } from './shares.ts';
 
 /** Money of the rows that count, credits taken off. */
 export function sumCosts(rows: readonly CostRow[], currency: string): Figure<Money, CostRow> {
@@ -62,12 +11,23 @@ export function sumCosts(rows: readonly CostRow[], currency: string): Figure<Mon
     counting.map(({ counted }) => counted),
     currency,
   );
-  const left = rows.length - counting.length;
-  const credits = counting.filter(({ kind }) => kind !== 'payment').length;
+  const many = (count: number, words: string) => (count > 0 ? [`${count} ${words}`] : []);
+  const count = (test: (row: CostRow) => boolean) => counting.filter(test).length;
   const notes = [
-    credits > 0 ? `${credits} of them credits` : '',
-    left > 0 ? `${left} shop-tool rows left out` : '',
-  ].filter(Boolean);
+    ...many(
+      count(({ kind }) => isCredit(kind)),
+      'of them credits',
+    ),
+    ...many(
+      count(({ kind }) => !isMoney(kind)),
+      'of them gifts or trades at a stated value',
+    ),
+    ...many(
+      count(({ shareOf }) => shareOf !== undefined),
+      'of them a share',
+    ),
+    ...many(rows.length - counting.length, 'left out by rule'),
+  ];
   return {
     value,
     rows: counting,
@@ -91,14 +51,54 @@ export function costsBy(
   );
 }
 
-/** Rows with the total up to and with each; a row that is out of the totals leaves it as it was. */
+/** Each row once for every one that shares it, counting for that share: so that a breakdown by phase or part adds up. */
+export function shareOut(
+  rows: readonly CostRow[],
+  sharesIn: (row: CostRow) => readonly Share[],
+): { readonly key: string; readonly row: CostRow }[] {
+  return rows.flatMap((row) => {
+    const shares = sharesIn(row);
+    const [only] = shares;
+    if (shares.length <= 1) return [{ key: only?.id ?? 'none', row }];
+    return shares.map(({ id, money }) => ({
+      key: id,
+      row: { ...row, counted: money, shareOf: row.counted },
+    }));
+  });
+}
+
+/** Money broken down by what shares each row. */
+export function costsByShare(
+  rows: readonly CostRow[],
+  currency: string,
+  {
+    sharesIn,
+    ...grouping
+  }: Omit<Grouping<CostRow>, 'keyOf'> & {
+    readonly sharesIn: (row: CostRow) => readonly Share[];
+  },
+): Breakdown<Money, CostRow> {
+  const shared = shareOut(rows, sharesIn);
+  const keys = new Map(shared.map(({ key, row }) => [row, key]));
+  const { groups } = costsBy(
+    shared.map(({ row }) => row),
+    currency,
+    { ...grouping, keyOf: (row) => keys.get(row) ?? 'none' },
+  );
+  return { groups, total: sumCosts(rows, currency) };
+}
+
+/**
+ * Rows with the total up to and with each; a row that is out of the totals leaves it as it was, and so does one that was replaced
+ * later.
+ */
 export function runningTotals(
   rows: readonly CostRow[],
   currency: string,
 ): { readonly row: CostRow; readonly total: Money }[] {
   let total: Money = { minor: 0, currency };
   return rows.map((row) => {
-    if (row.inTotals) total = sum([total, row.counted], currency);
+    if (row.inTotals && stillStands(row)) total = sum([total, row.counted], currency);
     return { row, total };
   });
 }

@@ -5,11 +5,12 @@ import {
   type FigureRow,
   type Grouping,
 } from '../book/figure.ts';
+import { type Standing, stillStands } from '../ledger/standing.ts';
 import type { HoursRow } from '../model/kinds.ts';
 import type { Minutes } from '../time/duration.ts';
 
 /** An hours row of the book: the person is always named. */
-export interface WorkedRow extends HoursRow, FigureRow {
+export interface WorkedRow extends HoursRow, FigureRow, Standing {
   readonly who: string;
 }
 
@@ -33,7 +34,7 @@ export function runningHours(
 ): { readonly row: WorkedRow; readonly total: Minutes }[] {
   let total = 0;
   return rows.map((row) => {
-    total += row.hours;
+    if (stillStands(row)) total += row.hours;
     return { row, total };
   });
 }

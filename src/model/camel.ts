@@ -6,9 +6,9 @@ type Camel<Key> = Key extends `${infer Head}-${infer Tail}`
 /** A record with its keys as code writes them. */
 export type CamelKeys<Fields> = { readonly [Key in keyof Fields as Camel<Key>]: Fields[Key] };
 
-/** `planned-start` as code writes it. */
-export function camelName(key: string): string {
-  return key.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase());
+/** A field's name as code writes it. */
+export function camelName(name: string): string {
+  return name.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase());
 }
 
 /** The same record with hyphenated keys turned into camel case. */

@@ -18,6 +18,14 @@ export interface Addresses {
   instrument(project: Project, id: string): string;
   costs(project: Project): string;
   hours(project: Project): string;
+  corrections(project: Project): string;
+  /** What was said of a row that no longer counts, by the id of the row that says it. */
+  correction(project: Project, said: string): string;
+  budget(project: Project): string;
+  /** What a donor machine really cost. */
+  donor(project: Project, source: string): string;
+  /** What each part really cost. */
+  partCosts(project: Project): string;
   parts(project: Project): string;
   /** The page of all downloads. */
   data(project: Project): string;
@@ -50,6 +58,11 @@ export function addressesOf(address: string): Addresses {
     instrument: (project, id) => `${to.specs(project)}#instrument-${id}`,
     costs: (project) => inProject(project, 'costs/'),
     hours: (project) => inProject(project, 'hours/'),
+    corrections: (project) => inProject(project, 'corrections/'),
+    correction: (project, said) => `${to.corrections(project)}#${said}`,
+    budget: (project) => inProject(project, 'budget/'),
+    donor: (project, source) => inProject(project, `donors/${source}/`),
+    partCosts: (project) => inProject(project, 'costs/parts/'),
     parts: (project) => inProject(project, 'parts/'),
     data: (project) => inProject(project, 'data/'),
     dataFile: (project, name) => inProject(project, `data/${name}`),
@@ -67,5 +80,9 @@ function rowAddress(to: Addresses, project: Project, id: string): string {
   if (project.costs.some((row) => row.id === id)) return `${to.costs(project)}#${id}`;
   if (project.rates.some((row) => row.id === id)) return `${to.costs(project)}#${id}`;
   if (project.hours.some((row) => row.id === id)) return `${to.hours(project)}#${id}`;
+  if (project.orders.some((row) => row.id === id)) return `${to.budget(project)}#${id}`;
+  if (project.budgets.some((row) => row.id === id)) return `${to.budget(project)}#${id}`;
+  const said = project.corrections.find((item) => item.said === id);
+  if (said && (said.by === undefined || said.kind === 'parts')) return to.correction(project, id);
   return `${to.parts(project)}#${id}`;
 }

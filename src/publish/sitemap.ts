@@ -21,6 +21,7 @@ export function sitePages(book: Book, to: Addresses): SitePage[] {
       to.costs(project),
       to.hours(project),
       to.parts(project),
+      to.corrections(project),
       to.data(project),
     ].map((path) => ({ path, changed: project.lastDay })),
     ...project.entries.map((entry) => ({ path: to.entry(project, entry), changed: entry.date })),

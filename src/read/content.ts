@@ -24,7 +24,7 @@ export interface ReadEntry extends Understood<EntryInfo> {
   readonly body: EntryBody;
 }
 
-type Lists = { readonly [Kind in ListKind]: readonly Understood<RecordOf<Kind>>[] };
+export type Lists = { readonly [Kind in ListKind]: readonly Understood<RecordOf<Kind>>[] };
 
 /** Everything a project's files say, each record with its place; nothing is checked against anything yet. */
 export interface ReadProject {

@@ -8,8 +8,8 @@ import { loadTables, noPython } from './load-tables.ts';
 const demo = await demoData();
 
 const MONEY_BY_CATEGORY = `SELECT category, sum(counted) FROM costs WHERE in_totals = 'true' GROUP BY category`;
-const MONEY_BY_PHASE = `SELECT p.phase, sum(p.counted) FROM cost_phases p JOIN costs ON costs.id = p.cost
-  WHERE in_totals = 'true' GROUP BY p.phase`;
+const MONEY_BY_PHASE = `SELECT coalesce(p.phase, 'none'), sum(coalesce(p.counted, costs.counted))
+  FROM costs LEFT JOIN cost_phases p ON costs.id = p.cost WHERE in_totals = 'true' GROUP BY p.phase`;
 const MONEY_BY_SOURCE = `SELECT coalesce(source, 'none'), sum(counted) FROM costs WHERE in_totals = 'true' GROUP BY source`;
 const HOURS_BY_PHASE = `SELECT phase, sum(minutes) FROM hours WHERE in_totals = 'true' GROUP BY phase`;
 const HOURS_BY_WORK = `SELECT work, sum(minutes) FROM hours WHERE in_totals = 'true' GROUP BY work`;

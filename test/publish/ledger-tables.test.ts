@@ -1,8 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Project } from '../../src/book/types.ts';
 import { ledgerTables } from '../../src/publish/data/ledger-tables.ts';
 import type { Cell } from '../../src/publish/data/table.ts';
-import { parseDay } from '../../src/time/day.ts';
 import { projectOf, type Written } from '../book/project-of.ts';
 
 const project = projectOf({
@@ -15,6 +13,7 @@ const project = projectOf({
     parts: [
       part('ram'),
       { ...part('table'), mass: '12.50 kg', 'new-price': '80', got: '2025-03-01' },
+      { ...part('table-again'), corrects: 'table', because: 'misnamed', recorded: '2025-03-08' },
     ],
     hours: [
       {
@@ -41,6 +40,25 @@ const project = projectOf({
         ...{ what: 'SECRET saddle', supplier: 'SECRET shop', receipt: 'SECRET-9' },
         withhold: 'amount what',
       },
+      { ...cost('c-3b', '20.00'), phase: 'strip', withhold: 'amount' },
+      { ...cost('c-3c', '9.00'), phase: 'strip', withhold: 'amount' },
+      { ...cost('c-4', '5'), phase: 'strip' },
+      {
+        ...cost('c-5', '6'),
+        phase: 'strip',
+        corrects: 'c-4',
+        because: 'misread',
+        recorded: '2025-03-09',
+      },
+    ],
+    orders: [
+      order('o-1'),
+      { ...order('o-2'), corrects: 'o-1', because: 'dearer', recorded: '2025-03-09' },
+    ],
+    budgets: [{ id: 'b-1', date: '2025-03-01', amount: '5' }],
+    withdrawals: [
+      { id: 'w-1', date: '2025-03-10', row: 'b-1', because: 'dreamt' },
+      { id: 'w-2', date: '2025-03-10', row: 'c-3c', because: 'SECRET' },
     ],
     specs: [
       { ...spec('play'), max: '0.10 mm' },
@@ -77,6 +95,16 @@ function phase(id: string): Written {
 function part(id: string): Written {
   return { id, name: id, system: 'press', source: 'base' };
 }
+function order(id: string): Written {
+  const facts = {
+    category: 'part',
+    phase: 'strip',
+    what: 'Belt',
+    supplier: 'SECRET',
+    parts: 'ram',
+  };
+  return { id, date: '2025-03-04', amount: '5', ...facts };
+}
 function spec(id: string): Written {
   return { id, name: id, about: id, quantity: 'length', unit: 'mm', system: 'press' };
 }
@@ -85,8 +113,8 @@ function cost(id: string, amount: string): Written {
 }
 
 /** Rows of a table as objects, empty cells left out. */
-function rowsOf(name: string, of: Parameters<typeof ledgerTables>[0] = project) {
-  const table = ledgerTables(of).find((item) => item.name === name);
+function rowsOf(name: string) {
+  const table = ledgerTables(project).find((item) => item.name === name);
   if (table === undefined) throw new Error(`no table ${name}`);
   return table.rows.map((cells) => {
     const named = cells.map((cell, index) => [table.columns[index]?.name, cell] as const);
@@ -140,21 +168,58 @@ describe('ledgerTables', () => {
     ]);
   });
 
-  test('leaves out what a row withholds, its shares too, and says that it does', () => {
-    const [, , withheld] = rowsOf('costs');
-    for (const name of ['amount', 'amount_currency', 'counted', 'what'])
-      expect([name, withheld?.[name]]).toEqual([name, undefined]);
-    expect(rowsOf('cost_parts').slice(2)).toEqual([
-      { cost: 'c-3', position: 1, part: 'ram' },
-      { cost: 'c-3', position: 2, part: 'table' },
+  test('gives withheld amounts as one row for each category, and no share of them', () => {
+    expect(rowsOf('costs').map(({ id }) => id)).toEqual([
+      'c-1',
+      'c-2',
+      'c-4',
+      'c-5',
+      'withheld-part',
     ]);
+    expect(rowsOf('costs').at(-1)).toMatchObject({
+      amount: '97.31',
+      counted: 9731,
+      in_totals: true,
+    });
+    for (const name of ['cost_phases', 'cost_parts', 'entry_tells', 'rows', 'withdrawals'])
+      expect(rowsOf(name).filter((row) => Object.values(row).includes('c-3'))).toEqual([]);
+  });
+
+  test('leaves out what else a row withholds, and says that it does', () => {
     expect(rowsOf('withheld').map(({ row, field }) => `${row} ${field}`)).toEqual([
       'h-2 what',
-      'c-3 amount',
-      'c-3 what',
       'r-1 conditions',
       'r-1 by',
     ]);
+  });
+
+  test('keeps a row that was replaced, with the day, out of the totals', () => {
+    const [, , old, correction] = rowsOf('costs');
+    expect(old).toMatchObject({
+      id: 'c-4',
+      counted: 500,
+      in_totals: false,
+      stands_until: '2025-03-09',
+    });
+    expect(correction).toMatchObject({
+      ...{ id: 'c-5', corrects: 'c-4', because: 'misread', counted: 600, in_totals: true },
+    });
+    expect(rowsOf('orders').map(({ id, corrects }) => [id, corrects])).toEqual([
+      ['o-1', undefined],
+      ['o-2', 'o-1'],
+    ]);
+    expect(rowsOf('parts').map(({ id, corrects }) => [id, corrects])).toEqual([
+      ['ram', undefined],
+      ['table', undefined],
+      ['table-again', 'table'],
+    ]);
+    expect(rowsOf('withdrawals')).toEqual([
+      { id: 'w-1', date: '2025-03-10', row: 'b-1', because: 'dreamt' },
+    ]);
+    expect(rowsOf('budgets')).toMatchObject([
+      { id: 'b-1', amount: '5.00', stands_until: '2025-03-10' },
+    ]);
+    expect(rowsOf('order_parts')[0]).toEqual({ order: 'o-1', position: 1, part: 'ram' });
   });
 
   test('holds nothing private or withheld in any cell', () => {
@@ -198,50 +263,6 @@ describe('ledgerTables', () => {
     expect(rowsOf('phase_after')).toEqual([{ phase: 'build', position: 1, after: 'strip' }]);
     expect(rowsOf('entry_tells').map(({ row }) => row)).toEqual(['h-1', 'r-1']);
     expect(rowsOf('rows')).toContainEqual({ id: 'r-1', kind: 'readings' });
-    expect(rowsOf('rows')).toHaveLength(2 + 2 + 1 + 3 + 1);
-  });
-
-  test('says from when on a row no longer stands, where the book knows', () => {
-    const until = parseDay('2025-05-01');
-    const hours = project.hours.map((row) => ({ ...row, until }));
-    expect(rowsOf('hours', { ...project, hours })[0]).toMatchObject({ stands_until: '2025-05-01' });
-  });
-
-  test('has orders, budgets and withdrawals, where the book has them', () => {
-    const date = project.firstDay;
-    const amount = { decimal: '5' };
-    const more: Project & Parameters<typeof ledgerTables>[0] = {
-      ...project,
-      orders: [
-        {
-          id: 'o-1',
-          date,
-          amount,
-          category: 'part',
-          phase: 'strip',
-          what: 'Belt',
-          supplier: 'SECRET',
-          parts: ['ram'],
-        },
-      ],
-      budgets: [{ id: 'b-1', date, amount, contingency: false }],
-      withdrawals: [{ id: 'w-1', date, row: 'h-1', because: 'dreamt' }],
-    };
-    expect(rowsOf('orders', more)).toEqual([
-      {
-        id: 'o-1',
-        date,
-        amount: '5.00',
-        amount_currency: 'GBP',
-        category: 'part',
-        phase: 'strip',
-        what: 'Belt',
-      },
-    ]);
-    expect(rowsOf('order_parts', more)).toEqual([{ order: 'o-1', position: 1, part: 'ram' }]);
-    expect(rowsOf('budgets', more)).toMatchObject([{ id: 'b-1', contingency: false }]);
-    expect(rowsOf('withdrawals', more)).toEqual([
-      { id: 'w-1', date, row: 'h-1', because: 'dreamt' },
-    ]);
+    expect(rowsOf('rows')).toHaveLength(3 + 2 + 1 + 5 + 1 + 2 + 1 + 1);
   });
 });

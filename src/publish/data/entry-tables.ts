@@ -7,8 +7,12 @@ import { tableWords } from './words.ts';
 
 type Moment = NonNullable<Entry['moments']>[number];
 
-/** The entries of the log, without their text, and what they tell. An entry's id is the name of its page. */
-export function entryTables(entries: readonly Entry[], context: CellContext): readonly Table[] {
+/** The entries of the log, without their text, and which of the published rows they tell about. An entry's id is the name of its page. */
+export function entryTables(
+  entries: readonly Entry[],
+  context: CellContext,
+  published: ReadonlySet<unknown>,
+): readonly Table[] {
   const records = entries.map((entry) => ({ ...entry, id: entry.slug }));
   const columns: ColumnOf<Entry>[] = [
     {
@@ -32,7 +36,11 @@ export function entryTables(entries: readonly Entry[], context: CellContext): re
   return [
     tableOf('entries', tableWords.entries, { columns, records }),
     plainList(
-      { ...owned, name: 'entry_tells', itemsOf: ({ tells = [] }) => tells },
+      {
+        ...owned,
+        name: 'entry_tells',
+        itemsOf: ({ tells = [] }) => tells.filter((id) => published.has(id)),
+      },
       { name: 'row', description: 'the row', ref: 'rows' },
     ),
     plainList(

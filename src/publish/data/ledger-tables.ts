@@ -1,12 +1,5 @@
 import type { Project } from '../../book/types.ts';
-import {
-  type BudgetLine,
-  type ListKind,
-  listKinds,
-  type Order,
-  rowKinds,
-  type Withdrawal,
-} from '../../model/kinds.ts';
+import { type ListKind, listKinds, rowKinds, type Withdrawal } from '../../model/kinds.ts';
 import { type CellContext, columnName, columnsOf } from './columns.ts';
 import { costTables } from './cost-tables.ts';
 import { entryTables } from './entry-tables.ts';
@@ -18,21 +11,14 @@ import { inTotals, standsUntil } from './standing.ts';
 import { type ColumnOf, type Table, tableOf } from './table.ts';
 import { tableWords } from './words.ts';
 
-/** A project with the kinds of rows that its book may not have yet. */
-type Ledger = Project & {
-  readonly orders?: readonly Order[];
-  readonly budgets?: readonly BudgetLine[];
-  readonly withdrawals?: readonly Withdrawal[];
-};
-
 /** Every table of a project's ledger, those that others refer to first. Private and withheld values are in none of them. */
-export function ledgerTables(project: Ledger): readonly Table[] {
+export function ledgerTables(project: Project): readonly Table[] {
   const { people, work } = project.info;
   const context: CellContext = {
     currency: project.currency,
     personOf: (id) => publicPerson(people, id),
   };
-  const { orders = [], budgets = [], withdrawals = [] } = project;
+  const orders = project.orders.map(withOwnId);
   const own = (
     kind: ListKind,
     records: readonly object[],
@@ -68,17 +54,39 @@ export function ledgerTables(project: Ledger): readonly Table[] {
       },
       { name: 'part', description: 'the part', ref: 'parts' },
     ),
-    own('budgets', budgets),
-    own('parts', project.parts),
+    own('budgets', project.budgets),
+    own('parts', project.partRows.map(withOwnId)),
     own('readings', readings),
     readingValues(readings),
     own('rates', project.rates),
     own('searches', project.searches),
-    own('withdrawals', withdrawals),
     withheldTable([...project.hours, ...project.costs, ...readings, ...project.searches]),
-    ...entryTables(project.entries, context),
   ];
-  return [...tables, rowsTable(tables)];
+  const published = new Set(tables.filter(isLedger).flatMap(({ rows }) => rows.map(([id]) => id)));
+  const withdrawals = withdrawalsOf(project).filter(({ row }) => published.has(row));
+  for (const { id } of withdrawals) published.add(id);
+  const all = [
+    ...tables,
+    own('withdrawals', withdrawals),
+    ...entryTables(project.entries, context, published),
+  ];
+  return [...all, rowsTable(all)];
+}
+
+/** A row that corrects a part or an order goes by the id of the first in the book; in its table it has its own. */
+function withOwnId<Row extends { readonly rowId: string }>({ rowId, ...row }: Row) {
+  return { ...row, id: rowId };
+}
+
+function withdrawalsOf({ corrections }: Project): readonly Withdrawal[] {
+  return corrections
+    .filter(({ by }) => by === undefined)
+    .map(({ said, on, old, because }) => ({ id: said, date: on, row: old, because }));
+}
+
+/** Whether a table is one of rows, whose ids are unique together. */
+function isLedger({ name }: Table): boolean {
+  return (rowKinds as readonly string[]).includes(name);
 }
 
 function kindTable(
@@ -118,7 +126,7 @@ function workTable(work: readonly string[]): Table {
 function rowsTable(tables: readonly Table[]): Table {
   const kinds: readonly string[] = rowKinds;
   const records = tables
-    .filter(({ name }) => kinds.includes(name))
+    .filter(isLedger)
     .flatMap(({ name, rows }) => rows.map(([id]) => ({ id, kind: name })));
   const text = { type: 'string', required: true } as const;
   return tableOf('rows', tableWords.rows, {

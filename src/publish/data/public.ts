@@ -6,7 +6,7 @@ export function publicValue(record: object, field: string): unknown {
 }
 
 /** Whether a record says that a field of its own stays at home. */
-export function isWithheld(record: object, field: string): boolean {
+function isWithheld(record: object, field: string): boolean {
   const names = valueIn(record, 'withhold');
   return Array.isArray(names) && names.includes(field);
 }

@@ -1,0 +1,53 @@
+import type { Part } from '../model/kinds.ts';
+import { showMoney, toMinor, type WrittenAmount } from '../money/money.ts';
+import { showDuration } from '../time/duration.ts';
+import type { Project } from './types.ts';
+
+/** What a row of any kind says, in one line of words and figures; rows that were replaced too. Undefined for an id that no row has. */
+export function rowLine(project: Project, id: string, language: string): string | undefined {
+  const amountOf = (amount: WrittenAmount) => {
+    const currency = amount.currency ?? project.currency;
+    const money = toMinor(amount.decimal, currency);
+    return money ? showMoney(money, language) : amount.decimal;
+  };
+  const nameOf = (
+    records: readonly { readonly id: string; readonly name: string }[],
+    key: string,
+  ) => records.find((record) => record.id === key)?.name ?? key;
+
+  const cost = project.costs.find((row) => row.id === id);
+  if (cost) return `${showMoney(cost.counted, language)}, ${cost.what}`;
+
+  const hours = project.hours.find((row) => row.id === id);
+  if (hours) return `${showDuration(hours.hours)} h, ${hours.what}`;
+
+  const reading = project.readings.find((row) => row.reading.id === id)?.reading;
+  if (reading) {
+    const values = reading.values.map(({ value, decimals }) => value.toFixed(decimals)).join(', ');
+    return `${nameOf(project.specs, reading.spec)}: ${values} ${reading.unit}`;
+  }
+  const order = project.orders.find((row) => row.id === id);
+  if (order) return `${amountOf(order.amount)}, ${order.what}`;
+
+  const line = project.budgets.find((row) => row.id === id);
+  if (line) return `${amountOf(line.amount)} for ${line.phase ?? line.category ?? 'contingency'}`;
+
+  const rate = project.rates.find((row) => row.id === id);
+  if (rate) return `1 ${rate.from} = ${rate.rate} ${rate.to}, ${rate.source}`;
+
+  const search = project.searches.find((row) => row.id === id);
+  if (search) return `${nameOf(project.parts, search.part)}: ${search.result.replaceAll('-', ' ')}`;
+
+  const part = project.partRows.find((row) => row.rowId === id);
+  return part && partLine(project, part, nameOf);
+}
+
+function partLine(
+  project: Project,
+  part: Part,
+  nameOf: (records: Project['sources'], key: string) => string,
+): string {
+  const steps = ['wanted', 'ordered', 'got', 'fitted', 'scrapped', 'sold'] as const;
+  const dated = steps.flatMap((step) => (part[step] ? [`${step} ${part[step]}`] : []));
+  return [part.name, nameOf(project.sources, part.source), ...dated].join(', ');
+}
