@@ -67,7 +67,11 @@ export function makeProject(
     readings: measured.readings,
     rates,
     searches: byDate(standing(read.lists.searches)).map(published),
-    orders: byDate(standing(read.lists.orders)).map((row) => ({ ...row, id: firstId(row.id) })),
+    orders: byDate(standing(read.lists.orders)).map((row) => ({
+      ...row,
+      rowId: row.id,
+      id: firstId(row.id),
+    })),
     budgets: byDate(standing(read.lists.budgets)),
     corrections,
     entries: makeEntries(read, drafts),

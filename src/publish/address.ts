@@ -27,6 +27,10 @@ export interface Addresses {
   /** What each part really cost. */
   partCosts(project: Project): string;
   parts(project: Project): string;
+  /** The page of all downloads. */
+  data(project: Project): string;
+  /** A file of the downloads: `costs.csv`. */
+  dataFile(project: Project, name: string): string;
   phase(project: Project, id: string): string;
   source(project: Project, id: string): string;
   /** A ledger row of any kind, on the page where it stands. */
@@ -60,6 +64,8 @@ export function addressesOf(address: string): Addresses {
     donor: (project, source) => inProject(project, `donors/${source}/`),
     partCosts: (project) => inProject(project, 'costs/parts/'),
     parts: (project) => inProject(project, 'parts/'),
+    data: (project) => inProject(project, 'data/'),
+    dataFile: (project, name) => inProject(project, `data/${name}`),
     phase: (project, id) => `${to.hours(project)}#phase-${id}`,
     source: (project, id) => `${to.parts(project)}#source-${id}`,
     row: (project, id) => rowAddress(to, project, id),
