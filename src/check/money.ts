@@ -1,10 +1,12 @@
 import { camelName } from '../model/camel.ts';
+import type { ListKind } from '../model/kinds.ts';
 import { exponentOf } from '../money/currency.ts';
 import { toMinor, type WrittenAmount } from '../money/money.ts';
 import type { ReadProject } from '../read/content.ts';
 import { type Problem, problemAt } from '../read/problem.ts';
 import type { RawRecord } from '../read/raw.ts';
 import type { Rule } from './rule.ts';
+import { standingRows } from './standing-rows.ts';
 
 /** The currency of a project's totals: its own, or that of its earliest cost row that names one. */
 export function currencyOf(project: ReadProject): string | undefined {
@@ -12,7 +14,9 @@ export function currencyOf(project: ReadProject): string | undefined {
   const named = project.lists.costs
     .map(({ value }) => value)
     .filter(({ amount }) => amount.currency !== undefined);
-  return named.sort((a, b) => (a.date < b.date ? -1 : 1))[0]?.amount.currency;
+  // By id within a day, so that it does not depend on the order of rows or files.
+  const order = (row: (typeof named)[number]) => `${row.date} ${row.id}`;
+  return named.sort((a, b) => (order(a) < order(b) ? -1 : 1))[0]?.amount.currency;
 }
 
 /** Fields that hold money, by kind. Rows with a date may be in any currency that has a rate by then. */
@@ -54,7 +58,7 @@ function amountFits(project: ReadProject, { kind, raw, field, amount, date }: Fo
   const wrong = wrongAmount(raw, field, amount, own);
   if (wrong.length > 0) return wrong;
   const currency = amount.currency ?? own ?? '';
-  if (COUNTED.has(kind)) return missingRate(project, raw, currency, date ?? '');
+  if (COUNTED.has(kind)) return missingRate(project, { kind, raw, currency, date: date ?? '' });
   return kind === 'parts' ? foreignPart(project, { raw, field, amount, currency }) : [];
 }
 
@@ -106,22 +110,23 @@ function wrongAmount(
 
 function missingRate(
   project: ReadProject,
-  raw: RawRecord,
-  currency: string,
-  day: string,
+  { kind, raw, currency, date }: Pick<Found, 'kind' | 'raw'> & { currency: string; date: string },
 ): Problem[] {
   const own = currencyOf(project);
   if (own === undefined || currency === own || hasLostRates(project)) return [];
-  const usable = project.lists.rates.some(
-    ({ value }) => value.from === currency && value.to === own && value.date <= day,
+  // A row that was replaced had its rate when it was written, even if that was replaced since.
+  const stands = standingRows(project, kind as ListKind).some((row) => row.raw === raw);
+  const rates = stands ? standingRows(project, 'rates') : project.lists.rates;
+  const usable = rates.some(
+    ({ value }) => value.from === currency && value.to === own && value.date <= date,
   );
   if (usable) return [];
   return [
     problemAt(
       raw.placeOf(['amount']),
       'money/no-rate',
-      `amount: no recorded rate from ${currency} to ${own} on or before ${day}`,
-      `add a row to ledger/rates: date ${day}, from ${currency}, to ${own}, rate, source`,
+      `amount: no recorded rate from ${currency} to ${own} on or before ${date}`,
+      `add a row to ledger/rates: date ${date}, from ${currency}, to ${own}, rate, source`,
     ),
   ];
 }
