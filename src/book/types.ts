@@ -67,7 +67,7 @@ export interface Project {
   readonly recipes: ReadonlyMap<string, Recipe>;
   readonly rates: readonly StandingRate[];
   readonly searches: readonly (Search & Standing)[];
-  readonly orders: readonly (Order & Standing)[];
+  readonly orders: readonly OrderRow[];
   readonly budgets: readonly (BudgetLine & Standing)[];
   /** Rows that no longer count, in order of the day that was said. */
   readonly corrections: readonly Correction[];
@@ -84,6 +84,11 @@ export interface Project {
 
 /** A row of a part: `id` is that of the part's first row, `rowId` its own. */
 export interface PartRow extends Part, Standing {
+  readonly rowId: string;
+}
+
+/** A row of an order: `id` is that of the order's first row, `rowId` its own. */
+export interface OrderRow extends Order, Standing {
   readonly rowId: string;
 }
 
