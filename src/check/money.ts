@@ -1,12 +1,11 @@
 import { camelName } from '../model/camel.ts';
-import type { ListKind } from '../model/kinds.ts';
 import { exponentOf } from '../money/currency.ts';
 import { toMinor, type WrittenAmount } from '../money/money.ts';
 import type { ReadProject } from '../read/content.ts';
 import { type Problem, problemAt } from '../read/problem.ts';
 import type { RawRecord } from '../read/raw.ts';
 import type { Rule } from './rule.ts';
-import { standingRows } from './standing-rows.ts';
+import { replacedIds, standingRows } from './standing-rows.ts';
 
 /** The currency of a project's totals: its own, or that of its earliest cost row that names one. */
 export function currencyOf(project: ReadProject): string | undefined {
@@ -39,7 +38,10 @@ export const amountsHaveCurrency: Rule = ({ project }) => {
       AMOUNTS[kind].flatMap((field) => {
         const { date } = value as { readonly date?: string };
         const amount = (value as Record<string, unknown>)[camelName(field)] as WrittenAmount;
-        return amount === undefined ? [] : amountFits(project, { kind, raw, field, amount, date });
+        const { id } = value;
+        return amount === undefined
+          ? []
+          : amountFits(project, { kind, id, raw, field, amount, date });
       }),
     ),
   );
@@ -47,18 +49,22 @@ export const amountsHaveCurrency: Rule = ({ project }) => {
 
 interface Found {
   readonly kind: string;
+  readonly id: string;
   readonly raw: RawRecord;
   readonly field: string;
   readonly amount: WrittenAmount;
   readonly date: string | undefined;
 }
 
-function amountFits(project: ReadProject, { kind, raw, field, amount, date }: Found): Problem[] {
+function amountFits(
+  project: ReadProject,
+  { kind, id, raw, field, amount, date }: Found,
+): Problem[] {
   const own = project.info?.value.currency;
   const wrong = wrongAmount(raw, field, amount, own);
   if (wrong.length > 0) return wrong;
   const currency = amount.currency ?? own ?? '';
-  if (COUNTED.has(kind)) return missingRate(project, { kind, raw, currency, date: date ?? '' });
+  if (COUNTED.has(kind)) return missingRate(project, { id, raw, currency, date: date ?? '' });
   return kind === 'parts' ? foreignPart(project, { raw, field, amount, currency }) : [];
 }
 
@@ -110,13 +116,13 @@ function wrongAmount(
 
 function missingRate(
   project: ReadProject,
-  { kind, raw, currency, date }: Pick<Found, 'kind' | 'raw'> & { currency: string; date: string },
+  { id, raw, currency, date }: Pick<Found, 'id' | 'raw'> & { currency: string; date: string },
 ): Problem[] {
   const own = currencyOf(project);
   if (own === undefined || currency === own || hasLostRates(project)) return [];
   // A row that was replaced had its rate when it was written, even if that was replaced since.
-  const stands = standingRows(project, kind as ListKind).some((row) => row.raw === raw);
-  const rates = stands ? standingRows(project, 'rates') : project.lists.rates;
+  const struck = replacedIds(project).has(id);
+  const rates = struck ? project.lists.rates : standingRows(project, 'rates');
   const usable = rates.some(
     ({ value }) => value.from === currency && value.to === own && value.date <= date,
   );

@@ -1,5 +1,4 @@
 import { withholds } from '../ledger/withheld.ts';
-import type { CostRecord } from '../model/kinds.ts';
 import { problemAt } from '../read/problem.ts';
 import type { Rule } from './rule.ts';
 import { standingRows } from './standing-rows.ts';
@@ -7,10 +6,9 @@ import { standingRows } from './standing-rows.ts';
 /** A withheld amount is not alone in its category, whose total would tell it. */
 export const withheldAmountsHide: Rule = ({ project }) => {
   const rows = standingRows(project, 'costs').filter(({ value }) => withholds(value, 'amount'));
-  const inCategory = (category: CostRecord['category']) =>
-    rows.filter(({ value }) => value.category === category).length;
-  return rows
-    .filter(({ value }) => inCategory(value.category) === 1)
+  return [...Map.groupBy(rows, ({ value }) => value.category).values()]
+    .filter(({ length }) => length === 1)
+    .flat()
     .map(({ raw, value: { id, category } }) => ({
       ...problemAt(
         raw.placeOf(['withhold']),
