@@ -80,9 +80,16 @@ function rowAddress(to: Addresses, project: Project, id: string): string {
   if (project.costs.some((row) => row.id === id)) return `${to.costs(project)}#${id}`;
   if (project.rates.some((row) => row.id === id)) return `${to.costs(project)}#${id}`;
   if (project.hours.some((row) => row.id === id)) return `${to.hours(project)}#${id}`;
-  if (project.orders.some((row) => row.id === id)) return `${to.budget(project)}#${id}`;
+  const order = project.orders.find((row) => row.rowId === id);
+  if (order) return `${to.budget(project)}#${order.id}`;
   if (project.budgets.some((row) => row.id === id)) return `${to.budget(project)}#${id}`;
   const said = project.corrections.find((item) => item.said === id);
   if (said && (said.by === undefined || said.kind === 'parts')) return to.correction(project, id);
-  return `${to.parts(project)}#${id}`;
+  if (
+    project.partRows.some((row) => row.rowId === id) ||
+    project.searches.some((row) => row.id === id)
+  )
+    return `${to.parts(project)}#${id}`;
+  // A cost row whose amount is withheld stands on no page by itself.
+  return to.costs(project);
 }
