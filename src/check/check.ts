@@ -1,6 +1,7 @@
 import type { ReadContent, ReadProject } from '../read/content.ts';
 import { type Problem, sortProblems } from '../read/problem.ts';
 import { type Day, dayIn } from '../time/day.ts';
+import { askingHasADay } from './asking.ts';
 import { budgetsFit } from './budgets.ts';
 import { componentsAreUsedRight } from './components.ts';
 import { correctionsHold } from './corrections.ts';
@@ -19,6 +20,7 @@ import { calibrationInDate, checkSite, isTimeZone, timeZoneExists } from './proj
 import { referencesExist } from './references.ts';
 import type { Rule } from './rule.ts';
 import { unitsFitQuantities } from './units.ts';
+import { hoursAreOfAMachine } from './worked-on.ts';
 
 const rules: readonly Rule[] = [
   timeZoneExists,
@@ -31,6 +33,8 @@ const rules: readonly Rule[] = [
   costRowsFit,
   portionsFit,
   budgetsFit,
+  askingHasADay,
+  hoursAreOfAMachine,
   correctionsHold,
   unitsFitQuantities,
   derivedSpecsWorkOut,
