@@ -27,7 +27,8 @@ export function rowsByBearer(view: View): ReadonlyMap<Bearer, readonly CostRow[]
   );
 }
 
-function machineIds({ project }: View): ReadonlySet<string> {
+/** Ids of the machines of a project that were bought whole: the one that is built, and the donors. */
+export function machineIds({ project }: View): ReadonlySet<string> {
   return new Set(
     project.sources.filter(({ kind }) => kind === 'base' || kind === 'donor').map(({ id }) => id),
   );

@@ -1,10 +1,10 @@
-import type { Figure } from '../book/figure.ts';
+import type { Breakdown, Figure } from '../book/figure.ts';
 import type { View } from '../book/types.ts';
 import { type Money, negate, sum } from '../money/money.ts';
 import type { PartState } from '../parts/state.ts';
-import { rowsByBearer } from './bearer.ts';
+import { bearerOf, machineIds, rowsByBearer } from './bearer.ts';
 import type { CostRow } from './cost-row.ts';
-import { shareOut, sumCosts } from './costs.ts';
+import { costsBy, shareOut, sumCosts } from './costs.ts';
 import { type DonorAccount, donorAccounts } from './donor.ts';
 import { stated } from './stated.ts';
 
@@ -23,29 +23,23 @@ export interface PartCost {
   readonly saved: Money | undefined;
 }
 
-/** What every part cost, and all else that was spent: the four add up to the total. */
+/** What every part cost, and who bears all that was spent. */
 export interface PartCosts {
   readonly parts: readonly PartCost[];
-  /** Net cost of donors of which no part has a stated value. */
-  readonly unshared: readonly DonorAccount[];
-  /** The machine that is built: bought whole, less what was sold of it. */
-  readonly base: Figure<Money, CostRow>;
-  /** Rows that name no part and no machine. */
-  readonly rest: Figure<Money, CostRow>;
+  /** What the parts bear, donors shared over them included. */
   readonly inParts: Money;
-  readonly total: Money;
+  /** Every row once: the parts that it names, the machine it was paid for whole, or neither. */
+  readonly bearers: Breakdown<Money, CostRow>;
 }
 
 /** What each part had cost on the day of a view. */
 export function partCosts(view: View): PartCosts {
-  const { currency, sources } = view.project;
-  const rows = rowsByBearer(view);
+  const { currency } = view.project;
   const accounts = donorAccounts(view);
   const own = Map.groupBy(
-    shareOut(rows.get('parts') ?? [], ({ parts }) => parts),
+    shareOut(rowsByBearer(view).get('parts') ?? [], ({ parts }) => parts),
     ({ key }) => key,
   );
-  const donors = new Set(sources.filter(({ kind }) => kind === 'donor').map(({ id }) => id));
   const shares = new Map(
     accounts.flatMap(({ source, shares: bearing }) =>
       bearing.map(({ part, money }) => [part.id, { source: source.id, money }] as const),
@@ -57,20 +51,35 @@ export function partCosts(view: View): PartCosts {
     const direct = sumCosts(own.get(id)?.map(({ row }) => row) ?? [], currency);
     return partCost(id, { direct, donor: shares.get(id), known: named.get(id), currency });
   });
-  return {
-    parts,
-    unshared: accounts.filter(({ shares: bearing }) => bearing.length === 0),
-    base: sumCosts(
-      (rows.get('machine') ?? []).filter(({ source }) => !donors.has(source ?? '')),
-      currency,
+  const inParts = sum(
+    parts.map(({ total }) => total),
+    currency,
+  );
+  return { parts, inParts, bearers: bearers(view, accounts) };
+}
+
+function bearers(view: View, accounts: readonly DonorAccount[]): PartCosts['bearers'] {
+  const { currency, sources } = view.project;
+  const machines = machineIds(view);
+  const names = new Map([
+    ['parts', 'Parts, by the rows that name them'],
+    ...sources.map(
+      ({ id, name }) => [`machine-${id}`, `${name}, less what was sold of it`] as const,
     ),
-    rest: sumCosts(rows.get('rest') ?? [], currency),
-    inParts: sum(
-      parts.map(({ total }) => total),
-      currency,
-    ),
-    total: view.costsByCategory.total.value,
-  };
+    ...accounts.map(({ source, shares }) => {
+      const how = shares.length > 0 ? 'shared over its parts' : 'which no part has a share of';
+      return [`machine-${source.id}`, `${source.name}, ${how}`] as const;
+    }),
+    ['rest', 'Neither a part nor a machine'],
+  ]);
+  return costsBy(view.costs, currency, {
+    keyOf: (row) => {
+      const bearer = bearerOf(row, machines);
+      return bearer === 'machine' ? `machine-${row.source}` : bearer;
+    },
+    nameOf: (key) => names.get(key) ?? key,
+    order: [...names.keys()],
+  });
 }
 
 type Known = View['parts'][number] | undefined;

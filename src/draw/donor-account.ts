@@ -31,10 +31,11 @@ export function drawDonorAccount(account: DonorAccount, language: string): Drawi
   const ends = steps.flatMap(({ from, to }) => [from, to]);
   const scale = linearScale([Math.min(0, ...ends), Math.max(1, ...ends)], [0.5, 99.5]);
   const height = TOP + steps.length * ROW;
-  const zero = across(scale(0));
+  const zero = { x1: across(scale(0)), x2: across(scale(0)), y1: 0, y2: height - ROW + TOP + LINE };
   const title = `${account.source.name}, from what it was bought for to its net cost, ${showMoney(account.lines.total.value, language)}.`;
   return fluidDrawing(height, title, [
-    node('line', { x1: zero, x2: zero, y1: 0, y2: height - ROW + TOP + LINE, class: 'grid' }),
+    // Where all lies above nothing, the steps start at the edge.
+    ...(Math.min(...ends) < 0 ? [node('line', { ...zero, class: 'grid' })] : []),
     ...steps.flatMap((step, index) => drawStep(step, TOP + index * ROW, scale, language)),
   ]);
 }
@@ -65,9 +66,11 @@ function drawStep(
   language: string,
 ): SvgNode[] {
   const ends = { x1: across(scale(from)), x2: across(scale(to)), y1: y + LINE, y2: y + LINE };
+  const amount = showMoney(money, language);
+  const shown = line === 'planned' ? `(${amount})` : amount;
   return [
     node('line', { ...ends, class: line }),
     node('text', { x: '0%', y }, name),
-    node('text', { x: '100%', y, 'text-anchor': 'end' }, showMoney(money, language)),
+    node('text', { x: '100%', y, 'text-anchor': 'end' }, shown),
   ];
 }
