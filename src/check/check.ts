@@ -1,6 +1,7 @@
 import type { ReadContent, ReadProject } from '../read/content.ts';
 import { type Problem, sortProblems } from '../read/problem.ts';
 import { type Day, dayIn } from '../time/day.ts';
+import { askingHasADay } from './asking.ts';
 import { budgetsFit } from './budgets.ts';
 import { componentsAreUsedRight } from './components.ts';
 import { correctionsHold } from './corrections.ts';
@@ -20,6 +21,7 @@ import { referencesExist } from './references.ts';
 import type { Rule } from './rule.ts';
 import { unitsFitQuantities } from './units.ts';
 import { withheldAmountsHide } from './withheld.ts';
+import { hoursAreOfAMachine } from './worked-on.ts';
 
 const rules: readonly Rule[] = [
   timeZoneExists,
@@ -33,6 +35,8 @@ const rules: readonly Rule[] = [
   portionsFit,
   withheldAmountsHide,
   budgetsFit,
+  askingHasADay,
+  hoursAreOfAMachine,
   correctionsHold,
   unitsFitQuantities,
   derivedSpecsWorkOut,

@@ -28,9 +28,17 @@ export function knownIds(project: ReadProject): KnownIds {
   );
   known.set('systems', [...new Set(project.lists.parts.map(({ value }) => value.system))]);
 
+  const sources = project.lists.sources.map(({ value }) => value);
+  known.set(
+    'donors',
+    sources.filter(({ kind }) => kind === 'donor').map(({ id }) => id),
+  );
+
   for (const kind of project.lost.kinds) known.delete(kind);
   if (rowKinds.some((kind) => project.lost.kinds.has(kind))) known.delete('rows');
   if (project.lost.kinds.has('parts') || (project.lost.ids.get('parts')?.length ?? 0) > 0)
     known.delete('systems');
+  if (project.lost.kinds.has('sources') || (project.lost.ids.get('sources')?.length ?? 0) > 0)
+    known.delete('donors');
   return known;
 }

@@ -26,6 +26,7 @@ const SINGULAR: Readonly<Record<string, string>> = {
   rates: 'rate',
   searches: 'search',
   systems: 'system',
+  donors: 'donor machine',
 };
 
 /** Every id that a record or an entry's front matter names exists. */
@@ -84,6 +85,7 @@ function otherKind(id: string, kind: string, known: KnownIds): string | undefine
 
 function whereToAdd(kind: string): string {
   if (kind === 'work' || kind === 'people') return `add it to "${kind}" in project.yaml`;
+  if (kind === 'donors') return 'name a source of kind donor';
   return kind === 'rows'
     ? 'name the id of a row in ledger/'
     : `add it to ${kind}.yaml or ${kind}.csv`;

@@ -53,6 +53,11 @@ export function isCredit(kind: CostRecord['kind']): boolean {
   return CREDITS.has(kind);
 }
 
+/** Whether a kind of cost row is money for something given away for good: sold, or weighed in. */
+export function isTakings(kind: CostRecord['kind']): boolean {
+  return kind === 'sale' || kind === 'scrap';
+}
+
 /** Whether a kind of cost row is money at all. */
 export function isMoney(kind: CostRecord['kind']): boolean {
   return kind !== 'gift' && kind !== 'trade';

@@ -42,6 +42,7 @@ export const entryComponents: Readonly<Record<string, Readonly<Record<string, Pr
     phase: { ids: 'phases' },
     state: { words: partStates },
   },
+  Donor: { of: { required: true, ids: 'donors' } },
   Hazard: {
     signal: { required: true, words: ['DANGER', 'WARNING', 'CAUTION'] },
     hazard: { required: true },

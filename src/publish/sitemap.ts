@@ -19,6 +19,10 @@ export function sitePages(book: Book, to: Addresses): SitePage[] {
       to.log(project),
       to.specs(project),
       to.costs(project),
+      to.partCosts(project),
+      ...project.sources
+        .filter(({ kind }) => kind === 'donor')
+        .map(({ id }) => to.donor(project, id)),
       to.hours(project),
       to.parts(project),
       to.corrections(project),

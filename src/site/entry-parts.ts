@@ -1,6 +1,7 @@
 import AtTime from '../../components/AtTime.astro';
 import Change from '../../components/Change.astro';
 import Costs from '../../components/Costs.astro';
+import Donor from '../../components/Donor.astro';
 import EntryHead from '../../components/EntryHead.astro';
 import EntryLink from '../../components/EntryLink.astro';
 import EntryTable from '../../components/EntryTable.astro';
@@ -18,6 +19,7 @@ export const entryParts = {
   AtTime,
   Change,
   Costs,
+  Donor,
   Hazard,
   Parts,
   Photo,

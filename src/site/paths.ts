@@ -14,6 +14,16 @@ export async function entryPaths() {
   );
 }
 
+/** One page for every donor machine of every project. */
+export async function donorPaths() {
+  const { book } = await siteNow();
+  return book.projects.flatMap(({ id, sources }) =>
+    sources
+      .filter(({ kind }) => kind === 'donor')
+      .map((source) => ({ params: { project: id, source: source.id } })),
+  );
+}
+
 /** One page for every spec of every project, measured already or not. */
 export async function specPaths() {
   const { book } = await siteNow();

@@ -1,6 +1,8 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { donorAccounts } from '../../src/cost/donor.ts';
 import { drawChange } from '../../src/draw/change.ts';
+import { drawDonorAccount } from '../../src/draw/donor-account.ts';
 import { drawHistory } from '../../src/draw/history.ts';
 import { drawShare } from '../../src/draw/share.ts';
 import { drawSpending } from '../../src/draw/spending.ts';
@@ -8,6 +10,7 @@ import { type SvgNode, writeSvg } from '../../src/draw/svg.ts';
 import { drawTimeline } from '../../src/draw/timeline.ts';
 import type { SpecFigures } from '../../src/measure/spec-figures.ts';
 import { drillPress } from './drill-press.ts';
+import { sparePress } from './spare-press.ts';
 
 const { now } = drillPress;
 const reader = { language: 'en-GB', otherUnits: 'imperial' } as const;
@@ -16,6 +19,11 @@ function specOf(id: string): SpecFigures {
   const figures = now.spec(id);
   if (figures === undefined) throw new Error(`the fixed project has no spec ${id}`);
   return figures;
+}
+
+function donorDrawing() {
+  const [account] = donorAccounts(sparePress.now);
+  return account && drawDonorAccount(account, 'en-GB');
 }
 
 const fileOf = (name: string) => new URL(`files/${name}.svg`, import.meta.url);
@@ -50,6 +58,7 @@ describe('a drawing is the same to the byte as the one that was looked at:', () 
     'change-without-uncertainty': drawChange(specOf('run-out'), reader)?.root,
     history: drawHistory(specOf('spindle-load'), 'en-GB')?.root,
     spending: drawSpending(now, 'en-GB')?.root,
+    'donor-account': donorDrawing()?.root,
     share: drawShare(2, 3),
   };
 

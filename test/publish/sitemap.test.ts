@@ -17,6 +17,8 @@ test('sitePages lists every page with the day its content last changed, and no d
     '/press/log/ 2025-04-13',
     '/press/specs/ 2025-04-13',
     '/press/costs/ 2025-04-13',
+    '/press/costs/parts/ 2025-04-13',
+    '/press/donors/spare-press/ 2025-04-13',
     '/press/hours/ 2025-04-13',
     '/press/parts/ 2025-04-13',
     '/press/corrections/ 2025-04-13',

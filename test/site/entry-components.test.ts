@@ -23,6 +23,7 @@ const TRACES: Readonly<Record<string, (page: Page) => Element[]>> = {
   Timeline: ({ root }) => select(root, '.timeline'),
   Costs: ({ root }) => labelled(root, 'Cost rows'),
   Parts: ({ root }) => labelled(root, 'Parts'),
+  Donor: ({ root }) => select(root, 'section.donor'),
   Hazard: ({ root }) => select(root, 'aside.hazard'),
   Photo: ({ root }) => select(root, 'figure.photo'),
   AtTime: ({ root }) => select(root, 'a.moment'),
