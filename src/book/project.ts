@@ -111,9 +111,12 @@ function byDate<Row extends { readonly date: Day }>(rows: readonly Row[]): Row[]
   return [...rows].sort((a, b) => (a.date === b.date ? 0 : a.date < b.date ? -1 : 1));
 }
 
-type Dated = Pick<Project, 'hours' | 'costs' | 'readings' | 'searches' | 'entries' | 'parts'>;
+type Dated = Pick<
+  Project,
+  'hours' | 'costs' | 'readings' | 'searches' | 'orders' | 'budgets' | 'entries' | 'parts'
+>;
 
-function daysOf({ hours, costs, readings, searches, entries, parts }: Dated): Day[] {
+function daysOf({ parts, readings, ...lists }: Dated): Day[] {
   const steps = parts.flatMap(({ wanted, ordered, got, fitted, scrapped, sold }) => [
     wanted,
     ordered,
@@ -122,8 +125,10 @@ function daysOf({ hours, costs, readings, searches, entries, parts }: Dated): Da
     scrapped,
     sold,
   ]);
-  const rows = [hours, costs, searches, entries, readings.map(({ reading }) => reading)].flatMap(
-    (list) => list.map(({ date }) => date),
-  );
+  const { hours, costs, searches, orders, budgets, entries } = lists;
+  const rows = [
+    ...[hours, costs, searches, orders, budgets, entries],
+    readings.map(({ reading }) => reading),
+  ].flatMap((list) => list.map(({ date }) => date));
   return [...rows, ...steps.filter((day) => day !== undefined)];
 }

@@ -77,6 +77,7 @@ function rowAddress(to: Addresses, project: Project, id: string): string {
   if (project.orders.some((row) => row.id === id)) return `${to.budget(project)}#${id}`;
   if (project.budgets.some((row) => row.id === id)) return `${to.budget(project)}#${id}`;
   const said = project.corrections.find((item) => item.said === id);
-  if (said && (said.by === undefined || said.kind === 'parts')) return to.correction(project, id);
+  if (said && (said.by === undefined || said.kind === 'parts' || said.kind === 'orders'))
+    return to.correction(project, id);
   return `${to.parts(project)}#${id}`;
 }

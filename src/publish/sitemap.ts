@@ -1,4 +1,5 @@
 import type { Book } from '../book/types.ts';
+import { hasBudget } from '../cost/budget-figures.ts';
 import { escapeXml } from '../draw/svg.ts';
 import { type Day, latestDay } from '../time/day.ts';
 import type { Addresses } from './address.ts';
@@ -19,6 +20,7 @@ export function sitePages(book: Book, to: Addresses): SitePage[] {
       to.log(project),
       to.specs(project),
       to.costs(project),
+      ...(hasBudget(project) ? [to.budget(project)] : []),
       to.hours(project),
       to.parts(project),
     ].map((path) => ({ path, changed: project.lastDay })),
