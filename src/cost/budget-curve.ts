@@ -104,31 +104,34 @@ function spendingOf({ project }: View, { budget }: BudgetFigures): PlannedSpendi
   });
 }
 
-/** What the curve comes to at the end of each month, and today. */
+/** What the curves come to at the end of a month, or today. */
 export interface MonthEnd {
   readonly day: Day;
   readonly budget: Money;
   /** Undefined where there is no plan by phase. */
   readonly planned: Money | undefined;
-  readonly spent: Money;
+  /** Undefined for days still to come. */
+  readonly spent: Money | undefined;
 }
 
-/** The numbers of the curves in a table. */
+/** The numbers of the curves for a table: at the end of each month, today, and at the end of the plan when that is still to come. */
 export function monthEnds(curve: BudgetCurve, view: View, figures: BudgetFigures): MonthEnd[] {
   const { currency } = view.project;
   const phases = spendingOf(view, figures);
-  return monthEndsBetween(curve.from, curve.today).map((day) => ({
+  const plannedEnd = curve.endIsPlanned ? curve.end : curve.today;
+  const days = new Set([...monthEndsBetween(curve.from, plannedEnd), curve.today]);
+  return [...days].sort().map((day) => ({
     day,
     budget: amountOn(curve.budget, day, currency),
     planned: phases.length > 0 ? plannedOn(phases, day, currency) : undefined,
-    spent: amountOn(curve.spent, day, currency),
+    spent: day <= curve.today ? amountOn(curve.spent, day, currency) : undefined,
   }));
 }
 
-function monthEndsBetween(from: Day, today: Day): Day[] {
+function monthEndsBetween(from: Day, last: Day): Day[] {
   const ends: Day[] = [];
-  for (let day = monthEnd(from); day < today; day = monthEnd(addDays(day, 1))) ends.push(day);
-  return [...ends, today];
+  for (let day = monthEnd(from); day < last; day = monthEnd(addDays(day, 1))) ends.push(day);
+  return [...ends, last];
 }
 
 function monthEnd(day: Day): Day {

@@ -1,5 +1,8 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { budgetCurve } from '../../src/cost/budget-curve.ts';
+import { budgetFigures } from '../../src/cost/budget-figures.ts';
+import { drawBudgetCurve } from '../../src/draw/budget-curve.ts';
 import { drawChange } from '../../src/draw/change.ts';
 import { drawHistory } from '../../src/draw/history.ts';
 import { drawShare } from '../../src/draw/share.ts';
@@ -7,6 +10,7 @@ import { drawSpending } from '../../src/draw/spending.ts';
 import { type SvgNode, writeSvg } from '../../src/draw/svg.ts';
 import { drawTimeline } from '../../src/draw/timeline.ts';
 import type { SpecFigures } from '../../src/measure/spec-figures.ts';
+import { budgetedPress } from './budgeted-press.ts';
 import { drillPress } from './drill-press.ts';
 
 const { now } = drillPress;
@@ -50,6 +54,11 @@ describe('a drawing is the same to the byte as the one that was looked at:', () 
     'change-without-uncertainty': drawChange(specOf('run-out'), reader)?.root,
     history: drawHistory(specOf('spindle-load'), 'en-GB')?.root,
     spending: drawSpending(now, 'en-GB')?.root,
+    'budget-curve': drawBudgetCurve(
+      budgetCurve(budgetedPress.now, budgetFigures(budgetedPress.now)),
+      'GBP',
+      'en-GB',
+    ).root,
     share: drawShare(2, 3),
   };
 
