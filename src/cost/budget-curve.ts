@@ -1,6 +1,6 @@
 import type { View } from '../book/types.ts';
 import { type Money, sum, zero } from '../money/money.ts';
-import { addDays, type Day, daysBetween, latestDay } from '../time/day.ts';
+import { addDays, type Day, daysBetween, earliestDay, latestDay } from '../time/day.ts';
 import type { AmountRow, MoneyRange } from './amount-row.ts';
 import type { BudgetFigures } from './budget-figures.ts';
 import { scaled } from './overrun.ts';
@@ -35,12 +35,15 @@ export function budgetCurve(view: View, figures: BudgetFigures): BudgetCurve {
   const finish = latestDay(project.phases.map(({ plannedFinish }) => plannedFinish));
   const endIsPlanned = finish !== undefined && finish > day;
   const beyond = Math.max(14, Math.round(daysBetween(project.firstDay, day) * 0.08));
+  const planned = plannedSteps(spendingOf(view, figures), project.currency);
   const settled = total.finished && total.forecast.high.minor === total.spent.value.minor;
   return {
-    ...{ from: project.firstDay, today: day, endIsPlanned },
+    from: earliestDay([project.firstDay, planned[0]?.day]) ?? day,
+    today: day,
+    endIsPlanned,
     end: endIsPlanned ? finish : addDays(day, beyond),
     budget: budgetSteps(figures, project.currency),
-    planned: plannedSteps(spendingOf(view, figures), project.currency),
+    planned,
     spent: runningSum(total.spent.rows, project.currency),
     forecast: settled ? undefined : total.forecast,
   };

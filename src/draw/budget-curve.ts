@@ -11,6 +11,8 @@ const TOP = 30;
 const BOTTOM = 230;
 /** The curves start here, in per cent; the amounts lie on their lines, left of it. */
 const LEFT = 17;
+/** Ends of a forecast that lie closer than this, in pixels, would look like one wide line. */
+const APART = 6;
 
 interface Plane {
   readonly place: (day: Day) => number;
@@ -136,9 +138,11 @@ function forecastLines(curve: BudgetCurve, plane: Plane, currency: string): SvgN
   const money = curve.spent.at(-1)?.money ?? { minor: 0, currency };
   const to = (amount: Money, kind: string) =>
     slope({ day: today, money }, { day: end, money: amount }, plane, kind);
+  const middle = to(forecast.middle, 'planned');
+  if (plane.down(forecast.low.minor) - plane.down(forecast.high.minor) < APART) return [middle];
   return [
     to(forecast.low, 'narrow'),
-    to(forecast.middle, 'planned'),
+    middle,
     to(forecast.high, 'narrow'),
     slope({ day: end, money: forecast.low }, { day: end, money: forecast.high }, plane, 'narrow'),
   ];
@@ -151,9 +155,7 @@ function titleOf({ from, today, budget, spent, forecast }: BudgetCurve, language
     `Money from ${first} to ${showShortDay(today, language)}`,
     `budget ${show(budget.at(-1)?.money)}, dashed`,
     `spent ${show(spent.at(-1)?.money)}, wide`,
-    ...(forecast
-      ? [`forecast ${show(forecast.low)} to ${show(forecast.high)}, between narrow lines`]
-      : []),
+    ...(forecast ? [`forecast ${show(forecast.low)} to ${show(forecast.high)}, low to high`] : []),
   ];
   return `${parts.join('; ')}.`;
 }

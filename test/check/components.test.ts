@@ -166,3 +166,19 @@ describe('a moment of a video', () => {
     `);
   });
 });
+
+describe('<Budget />', () => {
+  it('in a project without a budget is told, with what to write', async () => {
+    expect(await entry('<Budget />')).toMatchInlineSnapshot(`
+      "press/entries/2025-04-13-the-ram-slides.mdx:13:1
+        <Budget> shows a budget, and the project has none
+        → write lines in ledger/budgets: id, date, amount, phase"
+    `);
+  });
+
+  it('in a project with one is fine', async () => {
+    const budgets = 'id,date,amount,phase\nb-1,2025-03-01,100,rebuild\n';
+    const files = { [ENTRY]: ['<Tally />', '<Budget />'], 'press/ledger/budgets.csv': budgets };
+    expect(await check(files as Parameters<typeof check>[0])).toBe('');
+  });
+});

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { budgetCurve, monthEnds } from '../../src/cost/budget-curve.ts';
 import { budgetFigures } from '../../src/cost/budget-figures.ts';
 import { drawBudgetCurve } from '../../src/draw/budget-curve.ts';
-import { type SvgNode, writeSvg } from '../../src/draw/svg.ts';
+import { type Drawing, type SvgNode, writeSvg } from '../../src/draw/svg.ts';
 import type { Day } from '../../src/time/day.ts';
 import { projectOf, type Written } from '../book/project-of.ts';
 import { cost, line, phases, sources } from './budget-project.ts';
@@ -18,6 +18,7 @@ const curveOf = (costs: readonly Written[], day: string) => {
   const curve = budgetCurve(view, figures);
   return { curve, months: monthEnds(curve, view, figures) };
 };
+const gbp = (minor: number) => ({ minor, currency: 'GBP' });
 const points = (amounts: readonly { day: Day; money: { minor: number } }[]) =>
   amounts.map(({ day, money }) => [day, money.minor]);
 
@@ -99,4 +100,22 @@ describe('the drawing of the curve', () => {
     expect(heights(root).every(Number.isFinite)).toBe(true);
     expect(writeSvg(root)).not.toContain('NaN');
   });
+});
+
+test('a plan that begins before the first row is drawn from its beginning', () => {
+  const { curve } = curveOf([cost('c-1', '2025-06-05', '9.00', 'paint')], '2025-06-05');
+  expect(curve.from <= (curve.planned[0]?.day ?? '')).toBe(true);
+});
+
+test('a forecast whose ends lie too close to draw is one dashed line, and never looks like money spent', () => {
+  const { curve } = curveOf([cost('c-1', '2025-03-02', '60.00', 'strip')], '2025-03-06');
+  const close = {
+    ...curve,
+    forecast: { low: gbp(44_000), middle: gbp(44_100), high: gbp(44_200) },
+  };
+  const apart = { ...close, forecast: { ...close.forecast, high: gbp(60_000) } };
+  const narrow = ({ root }: Drawing) => writeSvg(root).split('class="narrow"').length - 1;
+  const drawn = (some: typeof curve) => narrow(drawBudgetCurve(some, 'GBP', 'en-GB'));
+  // Low, high and the line that joins them.
+  expect([drawn(apart), drawn(close)]).toEqual([3, 0]);
 });
