@@ -178,7 +178,10 @@ describe('<Budget />', () => {
 
   it('in a project with one is fine', async () => {
     const budgets = 'id,date,amount,phase\nb-1,2025-03-01,100,rebuild\n';
-    const files = { [ENTRY]: ['<Tally />', '<Budget />'], 'press/ledger/budgets.csv': budgets };
-    expect(await check(files as Parameters<typeof check>[0])).toBe('');
+    const found = await check({
+      [ENTRY]: ['<Tally />', '<Budget />'],
+      'press/ledger/budgets.csv': budgets,
+    });
+    expect(found).toBe('');
   });
 });
