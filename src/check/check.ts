@@ -10,10 +10,12 @@ import { datesAreInOrder, nothingFromTheFuture } from './dates.ts';
 import { daysHave24Hours } from './day-hours.ts';
 import { derivedSpecsWorkOut, exclusionsAreExplained, readingPhotosExist } from './derived.ts';
 import { entriesAreNamedByDay, momentsHaveAVideo } from './entries.ts';
+import { estimatesAreInOrder } from './estimates.ts';
 import { idsAreUnique } from './ids.ts';
 import { knownIds } from './known-ids.ts';
 import { shownValuesAreMeasured } from './measured.ts';
 import { amountsHaveCurrency } from './money.ts';
+import { paymentsFitTheirOrders } from './orders.ts';
 import { phasesDoNotLoop } from './phase-loop.ts';
 import { portionsFit } from './portions.ts';
 import { calibrationInDate, checkSite, isTimeZone, timeZoneExists } from './project.ts';
@@ -37,6 +39,8 @@ const rules: readonly Rule[] = [
   budgetsFit,
   askingHasADay,
   hoursAreOfAMachine,
+  paymentsFitTheirOrders,
+  estimatesAreInOrder,
   correctionsHold,
   unitsFitQuantities,
   derivedSpecsWorkOut,

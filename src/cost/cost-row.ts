@@ -125,6 +125,16 @@ function cut(whole: Money, percent: string): readonly Money[] {
   return allocate(whole, [mine, hundred - mine]);
 }
 
+/** What money counts for in the totals by the project's rule for shop tools: all of it, a share, or nothing. */
+export function countsAs(
+  category: CostRecord['category'],
+  money: Money,
+  { tools }: ProjectInfo['rules'],
+): Money {
+  if (category !== 'tool' || tools === 'in') return money;
+  return tools === 'out' ? zero(money.currency) : (cut(money, tools.percent)[0] ?? money);
+}
+
 function isIn({ kind, category }: CostRecord, rules: CostContext['rules']): boolean {
   if (kind === 'gift' && rules.gifts === 'out') return false;
   if (kind === 'trade' && rules.trades === 'out') return false;

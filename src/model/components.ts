@@ -36,6 +36,7 @@ export const entryComponents: Readonly<Record<string, Readonly<Record<string, Pr
     source: { ids: 'sources' },
     category: { words: costCategories },
   },
+  Budget: {},
   Parts: {
     source: { ids: 'sources' },
     system: { ids: 'systems' },

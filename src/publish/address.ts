@@ -84,7 +84,8 @@ function rowAddress(to: Addresses, project: Project, id: string): string {
   if (order) return `${to.budget(project)}#${order.id}`;
   if (project.budgets.some((row) => row.id === id)) return `${to.budget(project)}#${id}`;
   const said = project.corrections.find((item) => item.said === id);
-  if (said && (said.by === undefined || said.kind === 'parts')) return to.correction(project, id);
+  if (said && (said.by === undefined || said.kind === 'parts' || said.kind === 'orders'))
+    return to.correction(project, id);
   if (
     project.partRows.some((row) => row.rowId === id) ||
     project.searches.some((row) => row.id === id)

@@ -1,4 +1,5 @@
 import type { Book } from '../book/types.ts';
+import { hasBudget } from '../cost/budget-figures.ts';
 import { escapeXml } from '../draw/svg.ts';
 import { type Day, latestDay } from '../time/day.ts';
 import type { Addresses } from './address.ts';
@@ -23,6 +24,7 @@ export function sitePages(book: Book, to: Addresses): SitePage[] {
       ...project.sources
         .filter(({ kind }) => kind === 'donor')
         .map(({ id }) => to.donor(project, id)),
+      ...(hasBudget(project) ? [to.budget(project)] : []),
       to.hours(project),
       to.parts(project),
       to.corrections(project),

@@ -1,4 +1,5 @@
 import AtTime from '../../components/AtTime.astro';
+import Budget from '../../components/Budget.astro';
 import Change from '../../components/Change.astro';
 import Costs from '../../components/Costs.astro';
 import Donor from '../../components/Donor.astro';
@@ -17,6 +18,7 @@ import Working from '../../components/Working.astro';
 /** What an entry's text is rendered with: the components an author may use, and our own links, tables and task boxes. */
 export const entryParts = {
   AtTime,
+  Budget,
   Change,
   Costs,
   Donor,

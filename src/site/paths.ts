@@ -1,9 +1,16 @@
+import { hasBudget } from '../cost/budget-figures.ts';
 import { siteNow } from './now.ts';
 
 /** One page for every project. */
 export async function projectPaths() {
   const { book } = await siteNow();
   return book.projects.map(({ id }) => ({ params: { project: id } }));
+}
+
+/** One page for every project with a budget or an order. */
+export async function budgetPaths() {
+  const { book } = await siteNow();
+  return book.projects.filter(hasBudget).map(({ id }) => ({ params: { project: id } }));
 }
 
 /** One page for every entry of every project. */

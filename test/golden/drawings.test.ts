@@ -1,6 +1,9 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { budgetCurve } from '../../src/cost/budget-curve.ts';
+import { budgetFigures } from '../../src/cost/budget-figures.ts';
 import { donorAccounts } from '../../src/cost/donor.ts';
+import { drawBudgetCurve } from '../../src/draw/budget-curve.ts';
 import { drawChange } from '../../src/draw/change.ts';
 import { drawDonorAccount } from '../../src/draw/donor-account.ts';
 import { drawHistory } from '../../src/draw/history.ts';
@@ -9,6 +12,7 @@ import { drawSpending } from '../../src/draw/spending.ts';
 import { type SvgNode, writeSvg } from '../../src/draw/svg.ts';
 import { drawTimeline } from '../../src/draw/timeline.ts';
 import type { SpecFigures } from '../../src/measure/spec-figures.ts';
+import { budgetedPress } from './budgeted-press.ts';
 import { drillPress } from './drill-press.ts';
 import { sparePress } from './spare-press.ts';
 
@@ -59,6 +63,11 @@ describe('a drawing is the same to the byte as the one that was looked at:', () 
     history: drawHistory(specOf('spindle-load'), 'en-GB')?.root,
     spending: drawSpending(now, 'en-GB')?.root,
     'donor-account': donorDrawing()?.root,
+    'budget-curve': drawBudgetCurve(
+      budgetCurve(budgetedPress.now, budgetFigures(budgetedPress.now)),
+      'GBP',
+      'en-GB',
+    ).root,
     share: drawShare(2, 3),
   };
 

@@ -12,6 +12,7 @@ export async function pageKinds(): Promise<string[]> {
     '',
     'log/',
     'costs/',
+    'budget/',
     'costs/parts/',
     `donors/${donor}/`,
     'hours/',
