@@ -36,8 +36,8 @@ function duplicatesIn(project: ReadProject, kinds: readonly ListKind[]): Problem
   return problems;
 }
 
-/** `c-014` → the next free `c-…`; a word gets a number after it. */
-function freeId(id: string, taken: Set<string>): string {
+/** A free id beside a taken one: `c-014` → the next free `c-…`; a word gets a number after it. */
+export function freeId(id: string, taken: Set<string>): string {
   const match = /^(.*?)(\d+)$/.exec(id);
   const stem = match?.[1] ?? `${id}-`;
   const width = match?.[2]?.length ?? 1;

@@ -25,11 +25,9 @@ const rulesSchema = z.strictObject({
   gifts: oneOf(['in', 'out'])
     .default('out')
     .meta({ description: 'whether gifts count in the totals, at their stated value' }),
-  trades: oneOf(['in', 'out'])
-    .default('out')
-    .meta({
-      description: 'whether things got in trade count in the totals, at their stated value',
-    }),
+  trades: oneOf(['in', 'out']).default('out').meta({
+    description: 'whether things got in trade count in the totals, at their stated value',
+  }),
   labourRate: amount()
     .meta({ description: 'value of an hour of own work; it is shown apart from money spent' })
     .optional(),

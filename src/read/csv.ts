@@ -1,5 +1,5 @@
-import { type Problem, problemAt } from './problem.ts';
-import { PlaceMap, type RawValue } from './raw.ts';
+import { type Place, type Problem, problemAt } from './problem.ts';
+import type { Path, RawRecord, RawValue } from './raw.ts';
 import type { ReadRecords } from './yaml.ts';
 
 /** A cell and the line and column where it starts. */
@@ -113,10 +113,11 @@ export function readCsv(text: string, file: string): ReadRecords {
   if (wrong.length > 0) return { records: [], problems: wrong };
 
   const found: Problem[] = [];
+  const columns = columnsOf(header);
   const records = body
     .filter((cells) => cells.length > 1 || cells[0]?.text !== '')
     .flatMap((cells) => {
-      if (cells.length === header.length) return [recordOf(header, cells, file)];
+      if (cells.length === header.length) return [recordOf(columns, cells, file)];
       const place = { file, line: cells[0]?.line ?? 1, column: 1 };
       found.push(
         problemAt(
@@ -131,21 +132,50 @@ export function readCsv(text: string, file: string): ReadRecords {
   return { records, problems: found };
 }
 
-function recordOf(header: readonly Cell[], cells: readonly Cell[], file: string) {
-  const places = new PlaceMap(file);
+/** The header of a file, shared by all its records. */
+interface Columns {
+  readonly header: readonly Cell[];
+  readonly names: readonly string[];
+  readonly paths: readonly (readonly string[])[];
+  readonly index: ReadonlyMap<string, number>;
+}
+
+function columnsOf(header: readonly Cell[]): Columns {
+  const names = header.map(({ text }) => text.trim());
+  return {
+    header,
+    names,
+    paths: names.map((name) => name.split('.')),
+    index: new Map(names.map((name, index) => [name, index])),
+  };
+}
+
+/** A record keeps its cells and finds a place when one is asked for: a ledger has many rows and few problems. */
+function recordOf(columns: Columns, cells: readonly Cell[], file: string): RawRecord {
+  const { header, names, paths, index } = columns;
   const value: Record<string, RawValue> = {};
-  // A field that has no column is missing from the header, once for all rows.
-  places.setValue([], header[0]?.line ?? 1, 1);
-  header.forEach((name, index) => {
-    const cell = cells[index];
-    const path = name.text.trim().split('.');
-    places.setKey(path, name.line, name.column);
-    if (cell === undefined) return;
-    places.setValue(path, cell.line, cell.column);
-    if (cell.text.trim() === '') return;
-    setPath(value, path, cell.text.trim());
+  paths.forEach((path, column) => {
+    const text = cells[column]?.text.trim() ?? '';
+    if (text !== '') setPath(value, path, text);
   });
-  return places.record(value, []);
+
+  const columnAt = (path: Path) => index.get(path.join('.')) ?? -1;
+  // A field that has no column is missing from the header, once for all rows.
+  const placeOf = (path: Path): Place => {
+    const cell = path.length === 0 ? header[0] : cells[columnAt(path)];
+    return cell
+      ? placeAt(file, path.length === 0 ? { ...cell, column: 1 } : cell)
+      : placeOf(path.slice(0, -1));
+  };
+  const keyPlaceOf = (path: Path): Place => {
+    const cell = header[columnAt(path)];
+    return cell ? placeAt(file, cell) : placeOf(path.slice(0, -1));
+  };
+  return { value, columns: names, placeOf, keyPlaceOf };
+}
+
+function placeAt(file: string, { line, column }: Cell): Place {
+  return { file, line, column };
 }
 
 function setPath(record: Record<string, RawValue>, path: readonly string[], text: string): void {
