@@ -1,6 +1,6 @@
 import type { FieldChange, RowChange } from '../mark/compare.ts';
 import type { FoundRow } from '../mark/ledger-rows.ts';
-import type { MarkedRow } from '../mark/marked-rows.ts';
+import { type MarkedRow, publicFields } from '../mark/marked-rows.ts';
 import { factsOfField } from '../mark/written-fields.ts';
 import { listKinds } from '../model/kinds.ts';
 import type { ReadProject } from '../read/content.ts';
@@ -74,7 +74,7 @@ export function goneRow(ledger: MarkedLedger, marked: MarkedRow): Problem {
     line: marked.serial,
     column: 1,
   };
-  const published = { id: marked.id, ...(marked.public as Record<string, RawValue>) };
+  const published = { id: marked.id, ...(publicFields(marked) as Record<string, RawValue>) };
   const taken = {
     id: freeId('w-0', takenIds(ledger)),
     date: today,

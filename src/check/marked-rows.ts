@@ -16,7 +16,8 @@ export const markedRowsStand: Rule = ({ project, today }) => {
   const marks = marksOf(project);
   if ('problems' in marks || marks.rows.length === 0) return [];
   const rows = ledgerRows(project);
-  const ledger = { project, today, marks, rows, found: new Map(rows.map((row) => [row.id, row])) };
+  const found = new Map(rows.map((row) => [row.id, row]));
+  const ledger = { project, today, marks, rows, found, marked: byId(marks.rows) };
   return [...changedRows(ledger), ...goneRows(ledger), ...movedRows(ledger)];
 };
 
@@ -27,15 +28,29 @@ export interface MarkedLedger {
   readonly marks: LedgerMarks;
   readonly rows: readonly FoundRow[];
   readonly found: ReadonlyMap<string, FoundRow>;
+  readonly marked: ReadonlyMap<string, Marked>;
+}
+
+/** What a row was first marked as, and last; most have one mark. */
+interface Marked {
+  readonly first: MarkedRow;
+  readonly last: MarkedRow;
+}
+
+function byId(rows: readonly MarkedRow[]): ReadonlyMap<string, Marked> {
+  const marked = new Map<string, Marked>();
+  for (const row of rows)
+    marked.set(row.id, { first: marked.get(row.id)?.first ?? row, last: row });
+  return marked;
 }
 
 function changedRows(ledger: MarkedLedger): Problem[] {
-  const { project, found, marks } = ledger;
+  const { project, found } = ledger;
   const secrets = parseSecrets(project.marks.secret ?? '') ?? [];
   const problems: Problem[] = [];
   let hidden = 0;
   const changes: { row: FoundRow; marked: MarkedRow; change: RowChange }[] = [];
-  for (const marked of latestOf(marks.rows).values()) {
+  for (const { last: marked } of ledger.marked.values()) {
     const row = found.get(marked.id);
     if (row === undefined) continue;
     if (row.kind !== marked.kind) {
@@ -56,28 +71,22 @@ function changedRows(ledger: MarkedLedger): Problem[] {
   return [...problems, ...changes.map((changed) => changedRow(ledger, changed))];
 }
 
-/** What each row was published as last. */
-function latestOf(rows: readonly MarkedRow[]): ReadonlyMap<string, MarkedRow> {
-  return new Map(rows.map((row) => [row.id, row]));
-}
-
 function goneRows(ledger: MarkedLedger): Problem[] {
   const { lost } = ledger.project;
-  const gone = [...latestOf(ledger.marks.rows).values()].filter(({ id }) => !ledger.found.has(id));
+  const marked = [...ledger.marked.values()].map(({ last }) => last);
   // A row with a mistake of its own was not understood, which is not the same as gone.
-  return gone
+  return marked
+    .filter(({ id }) => !ledger.found.has(id))
     .filter(({ id, kind }) => !lost.kinds.has(kind) && !lost.ids.get(kind)?.includes(id))
     .map((marked) => goneRow(ledger, marked));
 }
 
 /** The rows of one mark stand in each file in the order in which they were marked; rows written since may stand anywhere. */
 function movedRows(ledger: MarkedLedger): Problem[] {
-  const first = new Map<string, MarkedRow>();
-  for (const row of ledger.marks.rows) if (!first.has(row.id)) first.set(row.id, row);
   const groups = new Map<string, { row: FoundRow; serial: number }[]>();
   const markOf = markFinder(ledger.marks.marks);
   for (const row of ledger.rows) {
-    const serial = first.get(row.id)?.serial;
+    const serial = ledger.marked.get(row.id)?.first.serial;
     if (serial === undefined) continue;
     const key = `${markOf(serial)} ${row.file}`;
     const group = groups.get(key) ?? [];
@@ -85,6 +94,7 @@ function movedRows(ledger: MarkedLedger): Problem[] {
     group.push({ row, serial });
   }
   return [...groups.values()].flatMap((group) => {
+    if (group.every(({ serial }, index) => serial > (group[index - 1]?.serial ?? 0))) return [];
     const stays = longestRise(group.map(({ serial }) => serial));
     const inOrder = [...group].sort((a, b) => a.serial - b.serial).map(({ row }) => row);
     return group.flatMap(({ row }, index) => (stays.has(index) ? [] : [movedRow(row, inOrder)]));

@@ -1,7 +1,7 @@
 import { canonicalJson } from '../trust/canonical-json.ts';
 import { privateHash, type RowFields, type RowValue, rowText } from '../trust/row-hash.ts';
 import type { FoundRow } from './ledger-rows.ts';
-import type { MarkedRow } from './marked-rows.ts';
+import { type MarkedRow, publicFields } from './marked-rows.ts';
 import { type Secret, saltOf, secretOf } from './salts.ts';
 import { factsOfField, type WrittenFields } from './written-fields.ts';
 
@@ -38,7 +38,7 @@ export function compareRow(
     const text = rowText({ kind, id, serial, public: today.public, private: today.private, salt });
     if (text === marked.text) return undefined;
   }
-  const fields = changesOf(marked.public, today.public);
+  const fields = changesOf(publicFields(marked), today.public);
   const hidden = privateChange(today.private, marked.privateHash, salt);
   const same = hidden === 'same' || hidden === 'unknown';
   return fields.length === 0 && same ? undefined : { fields, private: hidden };

@@ -1,6 +1,5 @@
 import type { ReadProject } from '../read/content.ts';
 import { type Problem, problemAt } from '../read/problem.ts';
-import type { HashTree } from '../trust/hash-tree.ts';
 import type { Mark } from '../trust/mark.ts';
 import { type NoteKey, parseKey } from '../trust/note-key.ts';
 import { parseMarks } from '../trust/parse-marks.ts';
@@ -12,8 +11,6 @@ export interface LedgerMarks {
   readonly marks: readonly Mark[];
   /** The rows under the newest mark, as published, in order. */
   readonly rows: readonly MarkedRow[];
-  /** The hash tree over them. */
-  readonly tree: HashTree;
   /** The key that signs them, if project.yaml names a good one. */
   readonly key: NoteKey | undefined;
 }
@@ -44,11 +41,10 @@ function readMarks(project: ReadProject): MarksRead {
   const size = marks.at(-1)?.size ?? 0;
   // A write that broke off between the two files leaves rows that no mark counts yet.
   const lines = linesOf(rowsText).slice(0, size);
-  const tree = treeOf(lines);
-  const [broken] = brokenMarks(tree, marks);
+  const [broken] = brokenMarks(treeOf(lines), marks);
   if (broken) return { problems: [notTheMarkedRows(project, marks, broken.mark, lines.length)] };
   const key = parseKey(project.info?.value.markKey ?? '');
-  return { marks, rows: lines.flatMap((line) => parseMarkedRow(line) ?? []), tree, key };
+  return { marks, rows: lines.flatMap((line, index) => parseMarkedRow(line, index) ?? []), key };
 }
 
 function notTheMarkedRows(

@@ -113,11 +113,11 @@ export function readCsv(text: string, file: string): ReadRecords {
   if (wrong.length > 0) return { records: [], problems: wrong };
 
   const found: Problem[] = [];
-  const columns = columnsOf(header);
+  const columns = columnsOf(header, file);
   const records = body
     .filter((cells) => cells.length > 1 || cells[0]?.text !== '')
     .flatMap((cells) => {
-      if (cells.length === header.length) return [recordOf(columns, cells, file)];
+      if (cells.length === header.length) return [recordOf(columns, cells)];
       const place = { file, line: cells[0]?.line ?? 1, column: 1 };
       found.push(
         problemAt(
@@ -134,15 +134,17 @@ export function readCsv(text: string, file: string): ReadRecords {
 
 /** The header of a file, shared by all its records. */
 interface Columns {
+  readonly file: string;
   readonly header: readonly Cell[];
   readonly names: readonly string[];
   readonly paths: readonly (readonly string[])[];
   readonly index: ReadonlyMap<string, number>;
 }
 
-function columnsOf(header: readonly Cell[]): Columns {
+function columnsOf(header: readonly Cell[], file: string): Columns {
   const names = header.map(({ text }) => text.trim());
   return {
+    file,
     header,
     names,
     paths: names.map((name) => name.split('.')),
@@ -150,54 +152,68 @@ function columnsOf(header: readonly Cell[]): Columns {
   };
 }
 
-/** A record keeps its cells and finds a place when one is asked for: a ledger has many rows and few problems. */
-function recordOf(columns: Columns, cells: readonly Cell[], file: string): RawRecord {
-  const { header, names, paths, index } = columns;
+/** A line of a table. It keeps where its cells start and no more: a ledger has many rows and few problems. */
+class CsvRecord implements RawRecord {
+  readonly value: RawValue;
+  readonly #columns: Columns;
+  /** Line and column of each cell, one after the other. */
+  readonly #places: readonly number[];
+
+  constructor(value: RawValue, columns: Columns, cells: readonly Cell[]) {
+    this.value = value;
+    this.#columns = columns;
+    this.#places = cells.flatMap(({ line, column }) => [line, column]);
+  }
+
+  get columns(): readonly string[] {
+    return this.#columns.names;
+  }
+
+  placeOf(path: Path): Place {
+    const { file, header } = this.#columns;
+    // A field that has no column is missing from the header, once for all rows.
+    if (path.length === 0) return { file, line: header[0]?.line ?? 1, column: 1 };
+    const index = this.#indexOf(path);
+    if (index === undefined) return this.placeOf(path.slice(0, -1));
+    return { file, line: this.#places[2 * index] ?? 1, column: this.#places[2 * index + 1] ?? 1 };
+  }
+
+  keyPlaceOf(path: Path): Place {
+    const { file, header } = this.#columns;
+    const name = header[this.#indexOf(path) ?? -1];
+    return name ? { file, line: name.line, column: name.column } : this.placeOf(path.slice(0, -1));
+  }
+
+  #indexOf(path: Path): number | undefined {
+    return this.#columns.index.get(path.join('.'));
+  }
+}
+
+function recordOf(columns: Columns, cells: readonly Cell[]): RawRecord {
   const value: Record<string, RawValue> = {};
-  paths.forEach((path, column) => {
+  columns.paths.forEach((path, column) => {
     const text = cells[column]?.text.trim() ?? '';
     if (text !== '') setPath(value, path, text);
   });
-
-  const columnAt = (path: Path) => index.get(path.join('.')) ?? -1;
-  // A field that has no column is missing from the header, once for all rows.
-  const placeOf = (path: Path): Place => {
-    const cell = path.length === 0 ? header[0] : cells[columnAt(path)];
-    return cell
-      ? placeAt(file, path.length === 0 ? { ...cell, column: 1 } : cell)
-      : placeOf(path.slice(0, -1));
-  };
-  const keyPlaceOf = (path: Path): Place => {
-    const cell = header[columnAt(path)];
-    return cell ? placeAt(file, cell) : placeOf(path.slice(0, -1));
-  };
-  return { value, columns: names, placeOf, keyPlaceOf };
-}
-
-function placeAt(file: string, { line, column }: Cell): Place {
-  return { file, line, column };
+  return new CsvRecord(value, columns, cells);
 }
 
 function setPath(record: Record<string, RawValue>, path: readonly string[], text: string): void {
   const [key = '', ...rest] = path;
   if (rest.length === 0) {
-    Object.defineProperty(record, key, {
-      value: text,
-      enumerable: true,
-      configurable: true,
-      writable: true,
-    });
+    setOwn(record, key, text);
     return;
   }
   const held = Object.hasOwn(record, key) ? record[key] : undefined;
   const inner = typeof held === 'object' ? (held as Record<string, RawValue>) : {};
-  Object.defineProperty(record, key, {
-    value: inner,
-    enumerable: true,
-    configurable: true,
-    writable: true,
-  });
+  setOwn(record, key, inner);
   setPath(inner, rest, text);
+}
+
+/** A column may have any name; this one would change what the record is. Other names are set plainly, which keeps records small. */
+function setOwn(record: Record<string, RawValue>, key: string, value: RawValue): void {
+  if (key !== '__proto__') record[key] = value;
+  else Object.defineProperty(record, key, { value, enumerable: true, configurable: true });
 }
 
 function headerProblems(header: readonly Cell[], file: string): Problem[] {
