@@ -1,5 +1,6 @@
 import { currencyOf } from '../check/money.ts';
 import { costRow } from '../cost/costs.ts';
+import { type LedgerMarks, marksOf } from '../mark/ledger-marks.ts';
 import type { CrossChecks } from '../measure/cross-check.ts';
 import { measureAll } from '../measure/measure-all.ts';
 import type { ReadProject } from '../read/content.ts';
@@ -57,6 +58,8 @@ export function makeProject(
     ...deepFreeze(parts),
     values: deepFreeze(measured.values),
     recipes: measured.recipes,
+    // Not frozen through and through: the bytes of a hash can't be.
+    marks: soundMarks(read),
     firstDay: earliestDay(days) ?? lastDay,
     lastDay,
     asOf(day) {
@@ -69,6 +72,12 @@ export function makeProject(
     },
   };
   return Object.freeze(project);
+}
+
+/** The marks of a project that has any; broken ones are a problem of the check, and are not published. */
+function soundMarks(read: ReadProject): LedgerMarks | undefined {
+  const marks = marksOf(read);
+  return 'problems' in marks || marks.marks.length === 0 ? undefined : marks;
 }
 
 function makeEntries(read: ReadProject, drafts: boolean): Entry[] {

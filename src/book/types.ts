@@ -1,5 +1,6 @@
 import type { CostRow } from '../cost/costs.ts';
 import type { WorkedRow } from '../hours/hours.ts';
+import type { LedgerMarks } from '../mark/ledger-marks.ts';
 import type { Measured } from '../measure/reading.ts';
 import type { Recipe } from '../measure/recipe.ts';
 import type { SpecFigures } from '../measure/spec-figures.ts';
@@ -58,6 +59,8 @@ export interface Project {
   readonly searches: readonly Search[];
   readonly entries: readonly Entry[];
   readonly photos: readonly string[];
+  /** Its marks and the rows under them as published; undefined before the first mark. */
+  readonly marks: LedgerMarks | undefined;
   /** Earliest and latest day that anything is dated; the latest is the day that the site calls today. */
   readonly firstDay: Day;
   readonly lastDay: Day;

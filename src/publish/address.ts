@@ -19,6 +19,8 @@ export interface Addresses {
   costs(project: Project): string;
   hours(project: Project): string;
   parts(project: Project): string;
+  /** The page of the project's marks, which there is once it has one. */
+  marks(project: Project): string;
   phase(project: Project, id: string): string;
   source(project: Project, id: string): string;
   /** A ledger row of any kind, on the page where it stands. */
@@ -47,6 +49,7 @@ export function addressesOf(address: string): Addresses {
     costs: (project) => inProject(project, 'costs/'),
     hours: (project) => inProject(project, 'hours/'),
     parts: (project) => inProject(project, 'parts/'),
+    marks: (project) => inProject(project, 'marks/'),
     phase: (project, id) => `${to.hours(project)}#phase-${id}`,
     source: (project, id) => `${to.parts(project)}#source-${id}`,
     row: (project, id) => rowAddress(to, project, id),
