@@ -42,14 +42,18 @@ function describeChange({ field, was, is }: FieldChange, names: readonly string[
 }
 
 function undo(ledger: MarkedLedger, row: FoundRow, { fields, private: hidden }: RowChange): string {
-  const steps = fields.map(({ field, was }) =>
-    was === undefined ? `take ${field} out again` : `write ${field} "${shown(was)}" again`,
-  );
+  const steps = fields.map(undoField);
   if (hidden === 'changed' || hidden === 'gained')
     steps.push('put the field at home back as it was');
   const back = steps.join(', ');
   if (!('corrects' in listKinds[row.kind].shape)) return back;
   return `${back}; what is right goes into a row of its own:\n${rowExample(correction(ledger, row), row.raw)}`;
+}
+
+function undoField({ field, was }: FieldChange): string {
+  if (was === undefined) return `take ${field} out again`;
+  if (field.endsWith('-sha256')) return `put the file back that has the SHA-256 ${shown(was)}`;
+  return `write ${field} "${shown(was)}" again`;
 }
 
 /** The row as it is now, as a correction of what was published. What stays at home is left out, so that it is in no log. */

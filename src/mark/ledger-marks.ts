@@ -59,7 +59,7 @@ function notTheMarkedRows(
       ? `only ${found} of the ${size} rows marked on ${date} are here`
       : `the rows from ${from} to ${size} are not those marked on ${date}: one of these lines, or the mark in marks.txt, was changed`;
   return problemAt(
-    { file: `${id}/marked-rows.jsonl`, line: Math.min(from, found + 1), column: 1 },
+    { file: `${id}/marked-rows.jsonl`, line: found < size ? found + 1 : from, column: 1 },
     'marks/rows-differ',
     wrong,
     `restore both files from a backup, or from the published site: ${id}/marks/rows.jsonl and ${id}/marks/marks.txt are the same files`,
