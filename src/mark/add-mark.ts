@@ -1,7 +1,9 @@
 import type { KeyObject } from 'node:crypto';
 import type { ReadProject } from '../read/content.ts';
 import type { Day } from '../time/day.ts';
-import { hashTree } from '../trust/hash-tree.ts';
+import { rootsAt } from '../trust/growing-root.ts';
+import type { Hash } from '../trust/hash.ts';
+import { emptyRoot } from '../trust/hash-tree.ts';
 import { appendedMark, type Mark } from '../trust/mark.ts';
 import { rowLeaf } from '../trust/row-hash.ts';
 import { signMark } from '../trust/sign-mark.ts';
@@ -49,7 +51,7 @@ export function addMark(
   const unsigned: Mark = {
     origin: marks[0]?.origin ?? origin,
     size: lines.length,
-    root: hashTree(lines.map(rowLeaf)).root(),
+    root: rootOver(lines),
     date: day,
     signatures: [],
   };
@@ -64,6 +66,10 @@ export function addMark(
       'marks.txt': (project.marks.marks ?? '') + appendedMark(mark, marks),
     },
   };
+}
+
+function rootOver(lines: readonly string[]): Hash {
+  return rootsAt(lines.map(rowLeaf), new Set([lines.length])).get(lines.length) ?? emptyRoot();
 }
 
 /** What a ledger goes by: the address of its project without scheme, in the letters that a mark may have. */

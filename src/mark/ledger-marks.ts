@@ -1,9 +1,11 @@
 import type { ReadProject } from '../read/content.ts';
 import { type Problem, problemAt } from '../read/problem.ts';
+import { rootsAt } from '../trust/growing-root.ts';
+import { type Hash, sameBytes } from '../trust/hash.ts';
 import type { Mark } from '../trust/mark.ts';
 import { type NoteKey, parseKey } from '../trust/note-key.ts';
 import { parseMarks } from '../trust/parse-marks.ts';
-import { brokenMarks, treeOf } from '../trust/publish.ts';
+import { rowLeaf } from '../trust/row-hash.ts';
 import { linesOf, type MarkedRow, parseMarkedRow } from './marked-rows.ts';
 
 /** The marks of a project, and what its rows were published as. */
@@ -41,10 +43,18 @@ function readMarks(project: ReadProject): MarksRead {
   const size = marks.at(-1)?.size ?? 0;
   // A write that broke off between the two files leaves rows that no mark counts yet.
   const lines = linesOf(rowsText).slice(0, size);
-  const [broken] = brokenMarks(treeOf(lines), marks);
-  if (broken) return { problems: [notTheMarkedRows(project, marks, broken.mark, lines.length)] };
+  const roots = rootsAt(leavesOf(lines), new Set(marks.map((mark) => mark.size)));
+  const broken = marks.find((mark) => {
+    const root = roots.get(mark.size);
+    return root === undefined || !sameBytes(root, mark.root);
+  });
+  if (broken) return { problems: [notTheMarkedRows(project, marks, broken, lines.length)] };
   const key = parseKey(project.info?.value.markKey ?? '');
   return { marks, rows: lines.flatMap((line, index) => parseMarkedRow(line, index) ?? []), key };
+}
+
+function* leavesOf(lines: readonly string[]): Iterable<Hash> {
+  for (const line of lines) yield rowLeaf(line);
 }
 
 function notTheMarkedRows(

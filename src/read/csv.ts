@@ -9,13 +9,19 @@ export interface Cell {
   readonly column: number;
 }
 
+/** Splits RFC 4180 text into rows of cells with their places; with a problem the rows end before it. */
+export function splitCsv(text: string, file: string): { rows: Cell[][]; problems: Problem[] } {
+  const rows: Cell[][] = [];
+  const problems = eachRow(text, file, (row) => rows.push(row));
+  return { rows, problems };
+}
+
 /**
- * Splits RFC 4180 text into rows of cells with their places.
+ * Hands on one row after the other, so that a long table is never held as cells as a whole.
  * CR LF and LF both end a row; the separator is the one of `,` and `;` (spreadsheets of half the world) that the header uses.
  */
-export function splitCsv(text: string, file: string): { rows: Cell[][]; problems: Problem[] } {
+function eachRow(text: string, file: string, use: (row: Cell[]) => void): Problem[] {
   const separator = separatorOf(text);
-  const rows: Cell[][] = [];
   let row: Cell[] = [];
   let offset = 0;
   let line = 1;
@@ -31,17 +37,14 @@ export function splitCsv(text: string, file: string): { rows: Cell[][]; problems
       for (;;) {
         const quote = text.indexOf('"', offset);
         if (quote === -1)
-          return {
-            rows,
-            problems: [
-              problemAt(
-                { file, ...start },
-                'csv/open-quote',
-                'a quoted cell is never closed',
-                'end the cell with "',
-              ),
-            ],
-          };
+          return [
+            problemAt(
+              { file, ...start },
+              'csv/open-quote',
+              'a quoted cell is never closed',
+              'end the cell with "',
+            ),
+          ];
         const part = text.slice(offset, quote);
         value += part;
         for (let i = part.indexOf('\n'); i !== -1; i = part.indexOf('\n', i + 1)) {
@@ -55,17 +58,14 @@ export function splitCsv(text: string, file: string): { rows: Cell[][]; problems
       }
       if (offset < text.length && text[offset] !== separator && !isLineEnd(text, offset)) {
         const place = { file, line, column: offset - lineStart + 1 };
-        return {
-          rows,
-          problems: [
-            problemAt(
-              place,
-              'csv/stray-quote',
-              `"${text[offset]}" stands after a closing quote`,
-              'double every quote inside a quoted cell',
-            ),
-          ],
-        };
+        return [
+          problemAt(
+            place,
+            'csv/stray-quote',
+            `"${text[offset]}" stands after a closing quote`,
+            'double every quote inside a quoted cell',
+          ),
+        ];
       }
     } else {
       const end = endOfCell(text, offset, separator);
@@ -79,13 +79,13 @@ export function splitCsv(text: string, file: string): { rows: Cell[][]; problems
       if (offset < text.length) continue;
       row.push({ text: '', line, column: offset - lineStart + 1 });
     }
-    rows.push(row);
+    use(row);
     row = [];
     offset += text.startsWith('\r\n', offset) ? 2 : 1;
     line++;
     lineStart = offset;
   }
-  return { rows, problems: [] };
+  return [];
 }
 
 function endOfCell(text: string, from: number, separator: string): number {
@@ -99,37 +99,40 @@ function isLineEnd(text: string, offset: number): boolean {
 }
 
 function separatorOf(text: string): string {
-  const header = text.replace(/"[^"]*"/g, '').split('\n', 1)[0] ?? '';
+  const header = /^(?:"[^"]*"|[^"\n])*/.exec(text)?.[0].replace(/"[^"]*"/g, '') ?? '';
   return header.split(';').length > header.split(',').length ? ';' : ',';
 }
 
 /** Reads a CSV file with a header line into records. Empty cells are absent; `machine.maker` in the header nests. */
 export function readCsv(text: string, file: string): ReadRecords {
-  const { rows, problems } = splitCsv(text, file);
-  if (problems.length > 0) return { records: [], problems };
-  const [header, ...body] = rows;
-  if (header === undefined) return { records: [], problems: [] };
-  const wrong = headerProblems(header, file);
-  if (wrong.length > 0) return { records: [], problems: wrong };
+  let columns: Columns | undefined;
+  const wrong: Problem[] = [];
+  const ragged: Problem[] = [];
+  const records: RawRecord[] = [];
+  const broken = eachRow(text, file, (cells) => {
+    if (columns === undefined) {
+      columns = columnsOf(cells, file);
+      wrong.push(...headerProblems(cells, file));
+    } else if (cells.length === columns.header.length && !isBlank(cells))
+      records.push(recordOf(columns, cells));
+    else if (!isBlank(cells)) ragged.push(raggedRow(cells, columns));
+  });
+  if (broken.length > 0) return { records: [], problems: broken };
+  return wrong.length > 0 ? { records: [], problems: wrong } : { records, problems: ragged };
+}
 
-  const found: Problem[] = [];
-  const columns = columnsOf(header, file);
-  const records = body
-    .filter((cells) => cells.length > 1 || cells[0]?.text !== '')
-    .flatMap((cells) => {
-      if (cells.length === header.length) return [recordOf(columns, cells)];
-      const place = { file, line: cells[0]?.line ?? 1, column: 1 };
-      found.push(
-        problemAt(
-          place,
-          'csv/ragged',
-          `${cells.length} cells where the header has ${header.length}`,
-          'put quotes around a cell that contains a separator',
-        ),
-      );
-      return [];
-    });
-  return { records, problems: found };
+/** An empty line. */
+function isBlank(cells: readonly Cell[]): boolean {
+  return cells.length === 1 && cells[0]?.text === '';
+}
+
+function raggedRow(cells: readonly Cell[], { file, header }: Columns): Problem {
+  return problemAt(
+    { file, line: cells[0]?.line ?? 1, column: 1 },
+    'csv/ragged',
+    `${cells.length} cells where the header has ${header.length}`,
+    'put quotes around a cell that contains a separator',
+  );
 }
 
 /** The header of a file, shared by all its records. */
