@@ -13,12 +13,15 @@ import { entriesAreNamedByDay, momentsHaveAVideo } from './entries.ts';
 import { estimatesAreInOrder } from './estimates.ts';
 import { idsAreUnique } from './ids.ts';
 import { knownIds } from './known-ids.ts';
+import { markedRowsStand } from './marked-rows.ts';
+import { marksHold } from './marks.ts';
 import { shownValuesAreMeasured } from './measured.ts';
 import { amountsHaveCurrency } from './money.ts';
 import { paymentsFitTheirOrders } from './orders.ts';
 import { phasesDoNotLoop } from './phase-loop.ts';
 import { portionsFit } from './portions.ts';
 import { calibrationInDate, checkSite, isTimeZone, timeZoneExists } from './project.ts';
+import { receiptsExist } from './receipts.ts';
 import { referencesExist } from './references.ts';
 import type { Rule } from './rule.ts';
 import { unitsFitQuantities } from './units.ts';
@@ -52,6 +55,9 @@ const rules: readonly Rule[] = [
   componentsAreUsedRight,
   shownValuesAreMeasured,
   calibrationInDate,
+  receiptsExist,
+  marksHold,
+  markedRowsStand,
 ];
 
 /** All problems of a content folder, those of reading included, in the order a builder works through them. */
@@ -63,7 +69,8 @@ export function checkContent(content: ReadContent, now: Date): Problem[] {
   return sortProblems([...content.problems, ...checkSite(content), ...found]);
 }
 
-function todayOf(project: ReadProject, now: Date): Day {
+/** Today in a project's own time zone. */
+export function todayOf(project: ReadProject, now: Date): Day {
   const zone = project.info?.value.timeZone ?? 'UTC';
   return dayIn(isTimeZone(zone) ? zone : 'UTC', now);
 }

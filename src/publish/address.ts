@@ -31,6 +31,8 @@ export interface Addresses {
   data(project: Project): string;
   /** A file of the downloads: `costs.csv`. */
   dataFile(project: Project, name: string): string;
+  /** The page of the project's marks, which there is once it has one. */
+  marks(project: Project): string;
   phase(project: Project, id: string): string;
   source(project: Project, id: string): string;
   /** A ledger row of any kind, on the page where it stands. */
@@ -66,6 +68,7 @@ export function addressesOf(address: string): Addresses {
     parts: (project) => inProject(project, 'parts/'),
     data: (project) => inProject(project, 'data/'),
     dataFile: (project, name) => inProject(project, `data/${name}`),
+    marks: (project) => inProject(project, 'marks/'),
     phase: (project, id) => `${to.hours(project)}#phase-${id}`,
     source: (project, id) => `${to.parts(project)}#source-${id}`,
     row: (project, id) => rowAddress(to, project, id),

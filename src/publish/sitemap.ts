@@ -3,6 +3,7 @@ import { hasBudget } from '../cost/budget-figures.ts';
 import { escapeXml } from '../draw/svg.ts';
 import { type Day, latestDay } from '../time/day.ts';
 import type { Addresses } from './address.ts';
+import { newestMark } from './ledger-marks.ts';
 
 /** A page of the site and the day it last changed. */
 export interface SitePage {
@@ -30,6 +31,7 @@ export function sitePages(book: Book, to: Addresses): SitePage[] {
       to.corrections(project),
       to.data(project),
     ].map((path) => ({ path, changed: project.lastDay })),
+    ...(project.marks ? [{ path: to.marks(project), changed: newestMark(project)?.date }] : []),
     ...project.entries.map((entry) => ({ path: to.entry(project, entry), changed: entry.date })),
     ...project.now.specs.map(({ spec, latest }) => ({
       path: to.spec(project, spec.id),

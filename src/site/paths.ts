@@ -13,6 +13,12 @@ export async function budgetPaths() {
   return book.projects.filter(hasBudget).map(({ id }) => ({ params: { project: id } }));
 }
 
+/** One page for every project that has a mark. */
+export async function markedPaths() {
+  const { book } = await siteNow();
+  return book.projects.filter(({ marks }) => marks).map(({ id }) => ({ params: { project: id } }));
+}
+
 /** One page for every entry of every project. */
 export async function entryPaths() {
   const { book } = await siteNow();
@@ -37,4 +43,12 @@ export async function specPaths() {
   return book.projects.flatMap(({ id, specs }) =>
     specs.map((spec) => ({ params: { project: id, spec: spec.id } })),
   );
+}
+
+/** One page for every project whose marks have a key. */
+export async function signedPaths() {
+  const { book } = await siteNow();
+  return book.projects
+    .filter(({ marks }) => marks?.key)
+    .map(({ id }) => ({ params: { project: id } }));
 }

@@ -19,6 +19,7 @@ export async function pageKinds(): Promise<string[]> {
     'parts/',
     'data/',
     'corrections/',
+    'marks/',
     'specs/',
     `specs/${spec}/`,
   ];
