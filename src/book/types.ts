@@ -2,6 +2,7 @@ import type { CostRow, StandingRate } from '../cost/cost-row.ts';
 import type { WorkedRow } from '../hours/hours.ts';
 import type { Correction } from '../ledger/corrections.ts';
 import type { Standing } from '../ledger/standing.ts';
+import type { LedgerMarks } from '../mark/ledger-marks.ts';
 import type { Measured } from '../measure/reading.ts';
 import type { Recipe } from '../measure/recipe.ts';
 import type { SpecFigures } from '../measure/spec-figures.ts';
@@ -68,12 +69,15 @@ export interface Project extends Decisions {
   readonly recipes: ReadonlyMap<string, Recipe>;
   readonly rates: readonly StandingRate[];
   readonly searches: readonly (Search & Standing)[];
-  readonly orders: readonly (Order & Standing)[];
+  /** Every row of an order goes by the id of its first. */
+  readonly orders: readonly OrderRow[];
   readonly budgets: readonly (BudgetLine & Standing)[];
   /** Rows that no longer count, in order of the day that was said. */
   readonly corrections: readonly Correction[];
   readonly entries: readonly Entry[];
   readonly photos: readonly string[];
+  /** Its marks and the rows under them as published; undefined before the first mark. */
+  readonly marks: LedgerMarks | undefined;
   /** Earliest and latest day that anything is dated; the latest is the day that the site calls today. */
   readonly firstDay: Day;
   readonly lastDay: Day;
@@ -85,6 +89,11 @@ export interface Project extends Decisions {
 
 /** A row of a part: `id` is that of the part's first row, `rowId` its own. */
 export interface PartRow extends Part, Standing {
+  readonly rowId: string;
+}
+
+/** A row of an order: `id` is that of the order's first row, `rowId` its own. */
+export interface OrderRow extends Order, Standing {
   readonly rowId: string;
 }
 

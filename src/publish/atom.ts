@@ -6,6 +6,7 @@ import { showMoney } from '../money/money.ts';
 import { showDuration } from '../time/duration.ts';
 import { noonIn } from '../time/noon.ts';
 import type { Addresses } from './address.ts';
+import { markOver, showMark } from './ledger-marks.ts';
 
 /**
  * All entries of all projects as an Atom feed (RFC 4287), the newest first.
@@ -60,14 +61,20 @@ function atomEntry({ project, entry, updated }: Item, site: Site, to: Addresses)
       : [`    <author><name>${escapeXml(builder)}</name></author>`]),
     `    <category term="${project.id}" label="${escapeXml(project.info.name)}"/>`,
     `    <link rel="alternate" type="text/html" href="${address}"/>`,
+    ...(project.marks
+      ? [
+          `    <link rel="related" type="text/html" title="Marks" href="${escapeXml(to.absolute(to.marks(project)))}"/>`,
+        ]
+      : []),
     `    <summary>${escapeXml(entry.summary)}</summary>`,
-    `    <content type="html">${escapeXml(content({ project, entry, updated }, site, address))}</content>`,
+    `    <content type="html">${escapeXml(content({ project, entry, updated }, site, to))}</content>`,
     '  </entry>',
   ].join('\n');
 }
 
 /** The summary and the running totals as plain HTML, which any reader shows; the whole entry is one link away. */
-function content({ project, entry }: Item, site: Site, address: string): string {
+function content({ project, entry }: Item, site: Site, to: Addresses): string {
+  const address = escapeXml(to.absolute(to.entry(project, entry)));
   const view = project.asOf(entry.date);
   const added = addedSince(view, entry);
   const rows = [
@@ -83,5 +90,14 @@ function content({ project, entry }: Item, site: Site, address: string): string 
     (cells) =>
       `<tr>${cells.map((cell, index) => (index === 0 ? `<th>${cell}</th>` : `<td>${escapeXml(cell)}</td>`)).join('')}</tr>`,
   );
-  return `<p>${escapeXml(entry.summary)}</p><table><thead><tr><th></th><th>This entry added</th><th>Running total</th></tr></thead><tbody>${rows.join('')}</tbody></table><p><a href="${address}">${escapeXml(entry.title)}</a></p>`;
+  return `<p>${escapeXml(entry.summary)}</p><table><thead><tr><th></th><th>This entry added</th><th>Running total</th></tr></thead><tbody>${rows.join('')}</tbody></table><p><a href="${address}">${escapeXml(entry.title)}</a></p>${marked({ project, entry }, site, to)}`;
+}
+
+/** The mark that closed over the rows of the entry's day; an entry since the newest mark has none yet. */
+function marked({ project, entry }: Pick<Item, 'project' | 'entry'>, site: Site, to: Addresses) {
+  const mark = markOver(project, entry.date);
+  if (mark === undefined) return '';
+  const { rows, root, date } = showMark(mark, site.language);
+  const address = escapeXml(to.absolute(to.marks(project)));
+  return `<p>Ledger marked ${escapeXml(date)}: <a href="${address}">${escapeXml(rows)}, root ${escapeXml(root)}</a></p>`;
 }

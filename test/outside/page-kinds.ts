@@ -5,8 +5,24 @@ export async function pageKinds(): Promise<string[]> {
   const { book } = await openBuiltDemo();
   const [project] = book.projects.filter(({ info }) => info.status === 'underway');
   const spec = project?.now.specs.find(({ change, verdict }) => change && verdict)?.spec.id;
-  if (!project || !spec) throw new Error('the demo has no project under way with a judged change');
-  const inProject = ['', 'log/', 'costs/', 'hours/', 'parts/', 'specs/', `specs/${spec}/`];
+  const donor = project?.sources.find(({ kind }) => kind === 'donor')?.id;
+  if (!project || !spec || !donor)
+    throw new Error('the demo has no project under way with a judged change and a donor');
+  const inProject = [
+    '',
+    'log/',
+    'costs/',
+    'budget/',
+    'costs/parts/',
+    `donors/${donor}/`,
+    'hours/',
+    'parts/',
+    'data/',
+    'corrections/',
+    'marks/',
+    'specs/',
+    `specs/${spec}/`,
+  ];
   return [
     '',
     'method/',
