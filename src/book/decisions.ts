@@ -14,16 +14,21 @@ import type {
 import type { Lists } from '../read/content.ts';
 import type { Day } from '../time/day.ts';
 
+/** A row that others name: `id` is that of the first in its chain of corrections, `rowId` its own. */
+interface Named extends Standing {
+  readonly rowId: string;
+}
+
 /** What was found, weighed up, chosen, prepared and waited for; rows in order of date, those that were replaced among them. */
 export interface Decisions {
   readonly surveys: readonly Survey[];
   readonly grades: readonly Grade[];
   readonly groups: readonly PartGroup[];
   readonly findings: readonly (Finding & Standing)[];
-  readonly candidates: readonly (Candidate & Standing)[];
+  readonly candidates: readonly (Candidate & Named)[];
   readonly choices: readonly (Choice & Standing)[];
-  readonly preparations: readonly (Preparation & Standing)[];
-  readonly waits: readonly (Wait & Standing)[];
+  readonly preparations: readonly (Preparation & Named)[];
+  readonly waits: readonly (Wait & Named)[];
 }
 
 /** Puts the rows about deciding and waiting into order. Candidates, preparations and waits go by the id of their first row. */
@@ -38,7 +43,7 @@ export function decisionsOf(lists: Lists, corrections: readonly Correction[]): D
       .sort((a, b) => (a.date === b.date ? 0 : a.date < b.date ? -1 : 1));
   const named = <Row extends { readonly id: string; readonly date: Day }>(
     list: readonly { readonly value: Row }[],
-  ) => own(list).map((row) => ({ ...row, id: firstId(row.id) }));
+  ) => own(list).map((row) => ({ ...row, rowId: row.id, id: firstId(row.id) }));
   const valuesOf = <Value>(list: readonly { readonly value: Value }[]) =>
     list.map(({ value }) => value);
   return {

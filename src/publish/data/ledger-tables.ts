@@ -2,6 +2,7 @@ import type { Project } from '../../book/types.ts';
 import { type ListKind, listKinds, rowKinds, type Withdrawal } from '../../model/kinds.ts';
 import { type CellContext, columnName, columnsOf } from './columns.ts';
 import { costTables } from './cost-tables.ts';
+import { decisionTables } from './decision-tables.ts';
 import { entryTables } from './entry-tables.ts';
 import { plainList } from './lists.ts';
 import { peopleTable, publicPerson } from './people.ts';
@@ -20,7 +21,7 @@ export function ledgerTables(project: Project): readonly Table[] {
   };
   const orders = project.orders.map(withOwnId);
   const own = (
-    kind: ListKind,
+    kind: ListKind & keyof typeof tableWords,
     records: readonly object[],
     more: readonly ColumnOf<object>[] = [],
   ) => kindTable(kind, records, { context, more });
@@ -34,7 +35,7 @@ export function ledgerTables(project: Project): readonly Table[] {
         name: 'phase_after',
         owner: 'phases',
         records: project.phases,
-        itemsOf: ({ after = [] }) => after,
+        itemsOf: ({ after = [] }) => after.map(({ id }) => id),
       },
       { name: 'after', description: 'the phase that it waits for', ref: 'phases' },
     ),
@@ -60,7 +61,11 @@ export function ledgerTables(project: Project): readonly Table[] {
     readingValues(readings),
     own('rates', project.rates),
     own('searches', project.searches),
-    withheldTable([...project.hours, ...project.costs, ...readings, ...project.searches]),
+    ...decisionTables(project, context),
+    withheldTable([
+      ...[...project.hours, ...project.costs, ...readings, ...project.searches],
+      ...[...project.findings, ...project.candidates.map(withOwnId)],
+    ]),
   ];
   const published = new Set(tables.filter(isLedger).flatMap(({ rows }) => rows.map(([id]) => id)));
   const withdrawals = withdrawalsOf(project).filter(({ row }) => published.has(row));
@@ -90,7 +95,7 @@ function isLedger({ name }: Table): boolean {
 }
 
 function kindTable(
-  kind: ListKind,
+  kind: ListKind & keyof typeof tableWords,
   records: readonly object[],
   { context, more }: { readonly context: CellContext; readonly more: readonly ColumnOf<object>[] },
 ): Table {

@@ -1,0 +1,75 @@
+import type { Decisions } from '../../book/decisions.ts';
+import { type ListKind, listKinds } from '../../model/kinds.ts';
+import { type CellContext, columnsOf } from './columns.ts';
+import { plainList } from './lists.ts';
+import { standsUntil } from './standing.ts';
+import { type Table, tableOf } from './table.ts';
+import { tableWords } from './words.ts';
+
+/** What was found, weighed up, chosen, prepared and waited for, and what each row names. */
+export function decisionTables(decisions: Decisions, context: CellContext): readonly Table[] {
+  const own = (kind: ListKind & keyof typeof tableWords, records: readonly object[]) => {
+    const schema = listKinds[kind];
+    const corrected = 'corrects' in schema.shape ? [standsUntil] : [];
+    const columns = [...columnsOf(schema, context), ...corrected];
+    return tableOf<object>(kind, tableWords[kind], { columns, records });
+  };
+  const { surveys, grades, groups, findings, choices } = decisions;
+  const candidates = decisions.candidates.map(withOwnId);
+  const preparations = decisions.preparations.map(withOwnId);
+  return [
+    own('surveys', surveys),
+    own('grades', grades),
+    plainList(
+      {
+        name: 'grade_allows',
+        owner: 'grades',
+        records: grades,
+        itemsOf: ({ allows = [] }) => allows,
+      },
+      { name: 'found', description: 'a finding that a part of the grade may have' },
+    ),
+    own('groups', groups),
+    plainList(
+      { name: 'group_parts', owner: 'groups', records: groups, itemsOf: ({ parts }) => parts },
+      { name: 'part', description: 'the part', ref: 'parts' },
+    ),
+    own('findings', findings),
+    plainList(
+      {
+        name: 'finding_readings',
+        owner: 'findings',
+        records: findings,
+        itemsOf: ({ readings = [] }) => readings,
+      },
+      { name: 'reading', description: 'a reading of thickness taken there', ref: 'readings' },
+    ),
+    own('candidates', candidates),
+    own('choices', choices),
+    plainList(
+      {
+        name: 'choice_candidates',
+        owner: 'choices',
+        records: choices,
+        itemsOf: (choice) => choice.candidates,
+      },
+      { name: 'candidate', description: 'the candidate chosen', ref: 'candidates' },
+    ),
+    own('preparations', preparations),
+    plainList(
+      {
+        name: 'preparation_parts',
+        owner: 'preparations',
+        records: preparations,
+        itemsOf: ({ parts }) => parts,
+      },
+      { name: 'part', description: 'the part', ref: 'parts' },
+    ),
+    own('waits', decisions.waits.map(withOwnId)),
+  ];
+}
+
+/** A row that corrects a candidate or a wait goes by the id of the first in the book; in its table it has its own. */
+function withOwnId<Row extends { readonly rowId: string }>({ rowId, ...row }: Row) {
+  return { ...row, id: rowId };
+}
