@@ -2,13 +2,17 @@ import type { ReadContent, ReadProject } from '../read/content.ts';
 import { type Problem, sortProblems } from '../read/problem.ts';
 import { type Day, dayIn } from '../time/day.ts';
 import { budgetsFit } from './budgets.ts';
+import { choicesFit } from './choices.ts';
 import { componentsAreUsedRight } from './components.ts';
 import { correctionsHold } from './corrections.ts';
 import { costRowsFit } from './cost-rows.ts';
 import { datesAreInOrder, nothingFromTheFuture } from './dates.ts';
 import { daysHave24Hours } from './day-hours.ts';
+import { shownDecisionsAreThere } from './decided.ts';
 import { derivedSpecsWorkOut, exclusionsAreExplained, readingPhotosExist } from './derived.ts';
 import { entriesAreNamedByDay, momentsHaveAVideo } from './entries.ts';
+import { findingsFit } from './findings.ts';
+import { gradesAreInOrder } from './grades.ts';
 import { idsAreUnique } from './ids.ts';
 import { knownIds } from './known-ids.ts';
 import { shownValuesAreMeasured } from './measured.ts';
@@ -36,11 +40,15 @@ const rules: readonly Rule[] = [
   derivedSpecsWorkOut,
   exclusionsAreExplained,
   readingPhotosExist,
+  gradesAreInOrder,
+  findingsFit,
+  choicesFit,
   phasesDoNotLoop,
   entriesAreNamedByDay,
   momentsHaveAVideo,
   componentsAreUsedRight,
   shownValuesAreMeasured,
+  shownDecisionsAreThere,
   calibrationInDate,
 ];
 

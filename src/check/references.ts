@@ -34,6 +34,7 @@ const SINGULAR: Readonly<Record<string, string>> = {
   preparations: 'preparation',
   waits: 'wait',
   systems: 'system',
+  'parts-or-groups': 'part or group of parts',
 };
 
 /** Every id that a record or an entry's front matter names exists. */
@@ -84,6 +85,7 @@ export function unknownId(id: string, kind: string, place: Place, known: KnownId
 
 function whereToAdd(kind: string): string {
   if (kind === 'work' || kind === 'people') return `add it to "${kind}" in project.yaml`;
+  if (kind === 'parts-or-groups') return 'name a part, or a group of groups.yaml';
   return kind === 'rows'
     ? 'name the id of a row in ledger/'
     : `add it to ${kind}.yaml or ${kind}.csv`;

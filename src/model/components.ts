@@ -42,6 +42,8 @@ export const entryComponents: Readonly<Record<string, Readonly<Record<string, Pr
     phase: { ids: 'phases' },
     state: { words: partStates },
   },
+  Survey: { of: { required: true, ids: 'surveys' }, system: { ids: 'systems' } },
+  Choice: { of: { required: true, ids: 'parts-or-groups' } },
   Hazard: {
     signal: { required: true, words: ['DANGER', 'WARNING', 'CAUTION'] },
     hazard: { required: true },

@@ -27,6 +27,12 @@ export interface Addresses {
   /** What each part really cost. */
   partCosts(project: Project): string;
   parts(project: Project): string;
+  /** What was found on the parts, and the scale it is graded by. */
+  survey(project: Project): string;
+  /** Candidates for parts, and what was chosen. */
+  choices(project: Project): string;
+  /** The comparison of a part's or a group's candidates. */
+  choice(project: Project, subject: string): string;
   phase(project: Project, id: string): string;
   source(project: Project, id: string): string;
   /** A ledger row of any kind, on the page where it stands. */
@@ -60,6 +66,9 @@ export function addressesOf(address: string): Addresses {
     donor: (project, source) => inProject(project, `donors/${source}/`),
     partCosts: (project) => inProject(project, 'costs/parts/'),
     parts: (project) => inProject(project, 'parts/'),
+    survey: (project) => inProject(project, 'survey/'),
+    choices: (project) => inProject(project, 'choices/'),
+    choice: (project, subject) => `${to.choices(project)}#of-${subject}`,
     phase: (project, id) => `${to.hours(project)}#phase-${id}`,
     source: (project, id) => `${to.parts(project)}#source-${id}`,
     row: (project, id) => rowAddress(to, project, id),
@@ -67,6 +76,9 @@ export function addressesOf(address: string): Addresses {
   };
   return to;
 }
+
+/** Kinds that go by the id of their first row, so that a later one has no place of its own. */
+const BY_FIRST_ID: ReadonlySet<string> = new Set(['parts', 'candidates']);
 
 function rowAddress(to: Addresses, project: Project, id: string): string {
   const reading = project.readings.find((item) => item.reading.id === id)?.reading;
@@ -76,7 +88,11 @@ function rowAddress(to: Addresses, project: Project, id: string): string {
   if (project.hours.some((row) => row.id === id)) return `${to.hours(project)}#${id}`;
   if (project.orders.some((row) => row.id === id)) return `${to.budget(project)}#${id}`;
   if (project.budgets.some((row) => row.id === id)) return `${to.budget(project)}#${id}`;
+  if (project.findings.some((row) => row.id === id)) return `${to.survey(project)}#${id}`;
+  if ([...project.candidates, ...project.choices].some((row) => row.id === id))
+    return `${to.choices(project)}#${id}`;
   const said = project.corrections.find((item) => item.said === id);
-  if (said && (said.by === undefined || said.kind === 'parts')) return to.correction(project, id);
+  if (said && (said.by === undefined || BY_FIRST_ID.has(said.kind)))
+    return to.correction(project, id);
   return `${to.parts(project)}#${id}`;
 }

@@ -1,5 +1,6 @@
 import AtTime from '../../components/AtTime.astro';
 import Change from '../../components/Change.astro';
+import Choice from '../../components/Choice.astro';
 import Costs from '../../components/Costs.astro';
 import EntryHead from '../../components/EntryHead.astro';
 import EntryLink from '../../components/EntryLink.astro';
@@ -8,6 +9,7 @@ import Hazard from '../../components/Hazard.astro';
 import Parts from '../../components/Parts.astro';
 import Photo from '../../components/Photo.astro';
 import Spec from '../../components/Spec.astro';
+import Survey from '../../components/Survey.astro';
 import Tally from '../../components/Tally.astro';
 import TaskBox from '../../components/TaskBox.astro';
 import Timeline from '../../components/Timeline.astro';
@@ -17,11 +19,13 @@ import Working from '../../components/Working.astro';
 export const entryParts = {
   AtTime,
   Change,
+  Choice,
   Costs,
   Hazard,
   Parts,
   Photo,
   Spec,
+  Survey,
   Tally,
   Timeline,
   Working,
