@@ -21,17 +21,20 @@ export interface PartChange {
 
 /**
  * What a survey says of parts that an earlier one had looked at, in its own order. A version is held against itself in the newest of the
- * earlier surveys that has it, else against the version that was there before.
+ * earlier surveys that has it, else against the one that was on the base machine, else against the newest other.
  */
 export function changesSince(
   earlier: readonly SurveyOnDay[],
   later: SurveyOnDay,
-  scale: readonly Grade[],
+  { scale, base }: { scale: readonly Grade[]; base: readonly string[] },
 ): readonly PartChange[] {
   const known = earlier.flatMap(({ survey, parts }) => parts.map((part) => ({ survey, part })));
   return later.parts.flatMap((after) => {
     const same = known.filter(({ part }) => part.part.id === after.part.id);
-    const found = same.findLast(({ part }) => part.source === after.source) ?? same.at(-1);
+    const found =
+      same.findLast(({ part }) => part.source === after.source) ??
+      same.findLast(({ part }) => base.includes(part.source)) ??
+      same.at(-1);
     return found ? [changeOf(found.survey, found.part, after, scale)] : [];
   });
 }
