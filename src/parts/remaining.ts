@@ -1,7 +1,7 @@
 import type { Project } from '../book/types.ts';
 import { standsOn } from '../ledger/standing.ts';
 import type { Measured } from '../measure/reading.ts';
-import type { Interval } from '../measure/spec-value.ts';
+import type { Interval, SpecValue } from '../measure/spec-value.ts';
 import {
   type Component,
   mergeComponents,
@@ -91,4 +91,10 @@ export function changeOfRemaining(before: Remaining, after: Remaining): Remainin
 /** The 95 % interval, undefined where nothing is known of the uncertainty. */
 export function remainingInterval({ value, U }: Remaining): Interval | undefined {
   return U === undefined ? undefined : { low: value - U, high: value + U };
+}
+
+/** Spec and id of the value that a share of thickness is, or was worked out from. */
+export function readAt(left: Remaining | SpecValue): readonly [spec: string, id: string] {
+  if ('nominal' in left) return [left.reading.reading.spec, left.reading.id];
+  return left.kind === 'read' ? [left.reading.spec, left.id] : [left.recipe.spec.id, left.id];
 }

@@ -23,22 +23,23 @@ export const foundNames: Readonly<Record<string, string>> = {
   missing: 'missing',
 };
 
-/** A grade as it is printed: its name, or `worn or to mend, undecided`. */
+/** A grade as it is printed: its name, `worn or to mend, undecided`, or `anything from worn to for a pattern, undecided`. */
 export function gradeText({ grades }: Pick<Graded, 'grades'>): string {
   const names = grades.map(({ name }) => name);
   if (names.length === 1) return names[0] ?? '';
-  return `${names.slice(0, -1).join(', ')} or ${names.at(-1)}, undecided`;
+  if (names.length === 2) return `${names.join(' or ')}, undecided`;
+  return `anything from ${names[0]} to ${names.at(-1)}, undecided`;
 }
 
 /** What a grade asks for, as short phrases. */
 export function limitTexts(grade: Grade): string[] {
   const { remainingAtLeast, fillerAtMost, holesAtMost } = grade;
-  const atMost = (limit: string, what: string) =>
-    Number(limit) === 0 ? `no ${what}` : `${what} at most ${limit} %`;
+  const atMost = (limit: string, what: string, none: string) =>
+    Number(limit) === 0 ? none : `${what} at most ${limit} %`;
   return [
     ...(remainingAtLeast ? [`at least ${remainingAtLeast} % of the thickness left`] : []),
-    ...(fillerAtMost ? [atMost(fillerAtMost, 'filler')] : []),
-    ...(holesAtMost ? [atMost(holesAtMost, 'rusted through')] : []),
+    ...(fillerAtMost ? [atMost(fillerAtMost, 'filler', 'no filler')] : []),
+    ...(holesAtMost ? [atMost(holesAtMost, 'rusted through', 'nothing rusted through')] : []),
   ];
 }
 
@@ -56,7 +57,7 @@ export function testText(test: Test, reader: Reader): string {
   }
   if (test.of === 'remaining') return remainingText(test, reader);
   const what = test.of === 'filler' ? 'filler' : 'rusted through';
-  return `${what} ${areaText(test.area)}, at most ${test.limit} %: ${test.verdict}`;
+  return `${what}: ${areaText(test.area)}, at most ${test.limit} %: ${test.verdict}`;
 }
 
 function remainingText(test: Test & { of: 'remaining' }, reader: Reader): string {
