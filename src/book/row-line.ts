@@ -1,5 +1,6 @@
 import type { Part } from '../model/kinds.ts';
 import { showMoney, toMinor, type WrittenAmount } from '../money/money.ts';
+import { describeDecision } from '../parts/decision-lines.ts';
 import { showDuration } from '../time/duration.ts';
 import type { Project } from './types.ts';
 
@@ -38,6 +39,9 @@ export function rowLine(project: Project, id: string, language: string): string 
 
   const search = project.searches.find((row) => row.id === id);
   if (search) return `${nameOf(project.parts, search.part)}: ${search.result.replaceAll('-', ' ')}`;
+
+  const decision = describeDecision(project, id);
+  if (decision) return decision.what;
 
   const part = project.partRows.find((row) => row.rowId === id);
   return part && partLine(project, part, nameOf);

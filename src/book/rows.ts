@@ -1,3 +1,4 @@
+import { describeDecision } from '../parts/decision-lines.ts';
 import type { Day } from '../time/day.ts';
 import type { Project } from './types.ts';
 
@@ -32,6 +33,9 @@ export function describeRow(
   const line = project.budgets.find((item) => item.id === id);
   if (line)
     return { date: line.date, what: `Budget: ${line.phase ?? line.category ?? 'contingency'}` };
+
+  const decision = describeDecision(project, id);
+  if (decision) return decision;
 
   const rate = project.rates.find((item) => item.id === id);
   return rate && { date: rate.date, what: `1 ${rate.from} = ${rate.rate} ${rate.to}` };

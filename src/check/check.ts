@@ -3,14 +3,18 @@ import { type Problem, sortProblems } from '../read/problem.ts';
 import { type Day, dayIn } from '../time/day.ts';
 import { askingHasADay } from './asking.ts';
 import { budgetsFit } from './budgets.ts';
+import { choicesFit } from './choices.ts';
 import { componentsAreUsedRight } from './components.ts';
 import { correctionsHold } from './corrections.ts';
 import { costRowsFit } from './cost-rows.ts';
 import { datesAreInOrder, nothingFromTheFuture } from './dates.ts';
 import { daysHave24Hours } from './day-hours.ts';
+import { shownDecisionsAreThere } from './decided.ts';
 import { derivedSpecsWorkOut, exclusionsAreExplained, readingPhotosExist } from './derived.ts';
 import { entriesAreNamedByDay, momentsHaveAVideo } from './entries.ts';
 import { estimatesAreInOrder } from './estimates.ts';
+import { findingsFit } from './findings.ts';
+import { gradesAreInOrder } from './grades.ts';
 import { idsAreUnique } from './ids.ts';
 import { knownIds } from './known-ids.ts';
 import { markedRowsStand } from './marked-rows.ts';
@@ -49,11 +53,15 @@ const rules: readonly Rule[] = [
   derivedSpecsWorkOut,
   exclusionsAreExplained,
   readingPhotosExist,
+  gradesAreInOrder,
+  findingsFit,
+  choicesFit,
   phasesDoNotLoop,
   entriesAreNamedByDay,
   momentsHaveAVideo,
   componentsAreUsedRight,
   shownValuesAreMeasured,
+  shownDecisionsAreThere,
   calibrationInDate,
   receiptsExist,
   marksHold,

@@ -14,6 +14,8 @@ export const nothingFromTheFuture: Rule = ({ project, today }) => {
     }
   }
   for (const { raw, value } of project.lists.parts) dated.push({ raw, days: partSteps(value) });
+  for (const { raw, value } of project.lists.surveys)
+    dated.push({ raw, days: { date: value.date } });
   for (const { raw, value } of project.lists.phases)
     dated.push({ raw, days: { finished: value.finished } });
   for (const { raw, value } of project.entries) dated.push({ raw, days: { date: value.date } });

@@ -36,8 +36,12 @@ export function knownIds(project: ReadProject): KnownIds {
     sources.filter(({ kind }) => kind === 'donor').map(({ id }) => id),
   );
 
+  add('parts-or-groups', [...(known.get('groups') ?? []), ...(known.get('parts') ?? [])]);
+
   for (const kind of project.lost.kinds) known.delete(kind);
   if (rowKinds.some((kind) => project.lost.kinds.has(kind))) known.delete('rows');
+  if (project.lost.kinds.has('parts') || project.lost.kinds.has('groups'))
+    known.delete('parts-or-groups');
   if (project.lost.kinds.has('parts') || (project.lost.ids.get('parts')?.length ?? 0) > 0)
     known.delete('systems');
   if (project.lost.kinds.has('sources') || (project.lost.ids.get('sources')?.length ?? 0) > 0)

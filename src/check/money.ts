@@ -24,6 +24,7 @@ const AMOUNTS = {
   orders: ['amount'],
   budgets: ['amount'],
   searches: ['price'],
+  candidates: ['price', 'value'],
   parts: ['value', 'new-price', 'estimate', 'estimate-low', 'estimate-high', 'asking'],
 } as const;
 

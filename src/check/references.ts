@@ -35,6 +35,7 @@ const SINGULAR: Readonly<Record<string, string>> = {
   waits: 'wait',
   systems: 'system',
   donors: 'donor machine',
+  'parts-or-groups': 'part or group of parts',
 };
 
 /** Every id that a record or an entry's front matter names exists. */
@@ -103,6 +104,7 @@ function otherKind(id: string, kind: string, known: KnownIds): string | undefine
 function whereToAdd(kind: string): string {
   if (kind === 'work' || kind === 'people') return `add it to "${kind}" in project.yaml`;
   if (kind === 'donors') return 'name a source of kind donor';
+  if (kind === 'parts-or-groups') return 'name a part, or a group of groups.yaml';
   return kind === 'rows'
     ? 'name the id of a row in ledger/'
     : `add it to ${kind}.yaml or ${kind}.csv`;

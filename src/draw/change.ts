@@ -1,6 +1,7 @@
 import { type Reader, showDifference, showMeasured } from '../measure/show.ts';
 import type { SpecFigures } from '../measure/spec-figures.ts';
 import type { SpecValue } from '../measure/spec-value.ts';
+import { arrow, uncertaintyBar } from './dimension.ts';
 import { airy, linearScale, type Scale } from './scale.ts';
 import { across, type Drawing, fluidDrawing, node, type SvgNode } from './svg.ts';
 
@@ -91,24 +92,6 @@ function dimension(
   if (measured.U === undefined) return [...nodes, arrow(x, y)];
   const [low, high] = [scale(measured.value - measured.U), scale(measured.value + measured.U)];
   return [...nodes, arrow(x, y), ...uncertaintyBar(low, high, y + 12)];
-}
-
-/** U as a narrow bar with stops at both ends. */
-function uncertaintyBar(low: number, high: number, y: number): SvgNode[] {
-  const bar = node('line', { x1: across(low), x2: across(high), y1: y, y2: y, class: 'narrow' });
-  const stops = [low, high].map((x) =>
-    node('line', { x1: across(x), x2: across(x), y1: y - 3, y2: y + 3, class: 'narrow' }),
-  );
-  return [bar, ...stops];
-}
-
-/** Filled arrowhead that points at its place from the left. */
-function arrow(percent: number, y: number): SvgNode {
-  return node(
-    'svg',
-    { x: across(percent), y: y - 4, width: 10, height: 8, overflow: 'visible' },
-    node('path', { d: 'M0 4 L-10 1 L-10 7 Z', class: 'ink' }),
-  );
 }
 
 /** The cut in a line whose scale does not start at zero. */

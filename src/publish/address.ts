@@ -33,6 +33,12 @@ export interface Addresses {
   dataFile(project: Project, name: string): string;
   /** The page of the project's marks, which there is once it has one. */
   marks(project: Project): string;
+  /** What was found on the parts, and the scale it is graded by. */
+  survey(project: Project): string;
+  /** Candidates for parts, and what was chosen. */
+  choices(project: Project): string;
+  /** The comparison of a part's or a group's candidates. */
+  choice(project: Project, subject: string): string;
   phase(project: Project, id: string): string;
   source(project: Project, id: string): string;
   /** A ledger row of any kind, on the page where it stands. */
@@ -69,6 +75,9 @@ export function addressesOf(address: string): Addresses {
     data: (project) => inProject(project, 'data/'),
     dataFile: (project, name) => inProject(project, `data/${name}`),
     marks: (project) => inProject(project, 'marks/'),
+    survey: (project) => inProject(project, 'survey/'),
+    choices: (project) => inProject(project, 'choices/'),
+    choice: (project, subject) => `${to.choices(project)}#of-${subject}`,
     phase: (project, id) => `${to.hours(project)}#phase-${id}`,
     source: (project, id) => `${to.parts(project)}#source-${id}`,
     row: (project, id) => rowAddress(to, project, id),
@@ -76,6 +85,9 @@ export function addressesOf(address: string): Addresses {
   };
   return to;
 }
+
+/** Kinds that go by the id of their first row, so that a later one has no place of its own. */
+const BY_FIRST_ID: ReadonlySet<string> = new Set(['parts', 'orders', 'candidates']);
 
 function rowAddress(to: Addresses, project: Project, id: string): string {
   const reading = project.readings.find((item) => item.reading.id === id)?.reading;
@@ -86,8 +98,11 @@ function rowAddress(to: Addresses, project: Project, id: string): string {
   const order = project.orders.find((row) => row.rowId === id);
   if (order) return `${to.budget(project)}#${order.id}`;
   if (project.budgets.some((row) => row.id === id)) return `${to.budget(project)}#${id}`;
+  if (project.findings.some((row) => row.id === id)) return `${to.survey(project)}#${id}`;
+  if ([...project.candidates, ...project.choices].some((row) => row.id === id))
+    return `${to.choices(project)}#${id}`;
   const said = project.corrections.find((item) => item.said === id);
-  if (said && (said.by === undefined || said.kind === 'parts' || said.kind === 'orders'))
+  if (said && (said.by === undefined || BY_FIRST_ID.has(said.kind)))
     return to.correction(project, id);
   if (
     project.partRows.some((row) => row.rowId === id) ||

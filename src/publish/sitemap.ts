@@ -30,6 +30,8 @@ export function sitePages(book: Book, to: Addresses): SitePage[] {
       to.parts(project),
       to.corrections(project),
       to.data(project),
+      to.survey(project),
+      to.choices(project),
     ].map((path) => ({ path, changed: project.lastDay })),
     ...(project.marks ? [{ path: to.marks(project), changed: newestMark(project)?.date }] : []),
     ...project.entries.map((entry) => ({ path: to.entry(project, entry), changed: entry.date })),

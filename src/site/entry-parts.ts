@@ -1,6 +1,7 @@
 import AtTime from '../../components/AtTime.astro';
 import Budget from '../../components/Budget.astro';
 import Change from '../../components/Change.astro';
+import Choice from '../../components/Choice.astro';
 import Costs from '../../components/Costs.astro';
 import Donor from '../../components/Donor.astro';
 import EntryHead from '../../components/EntryHead.astro';
@@ -10,6 +11,7 @@ import Hazard from '../../components/Hazard.astro';
 import Parts from '../../components/Parts.astro';
 import Photo from '../../components/Photo.astro';
 import Spec from '../../components/Spec.astro';
+import Survey from '../../components/Survey.astro';
 import Tally from '../../components/Tally.astro';
 import TaskBox from '../../components/TaskBox.astro';
 import Timeline from '../../components/Timeline.astro';
@@ -20,12 +22,14 @@ export const entryParts = {
   AtTime,
   Budget,
   Change,
+  Choice,
   Costs,
   Donor,
   Hazard,
   Parts,
   Photo,
   Spec,
+  Survey,
   Tally,
   Timeline,
   Working,

@@ -7,11 +7,13 @@ import { drawBudgetCurve } from '../../src/draw/budget-curve.ts';
 import { drawChange } from '../../src/draw/change.ts';
 import { drawDonorAccount } from '../../src/draw/donor-account.ts';
 import { drawHistory } from '../../src/draw/history.ts';
+import { drawRemaining } from '../../src/draw/remaining.ts';
 import { drawShare } from '../../src/draw/share.ts';
 import { drawSpending } from '../../src/draw/spending.ts';
 import { type SvgNode, writeSvg } from '../../src/draw/svg.ts';
 import { drawTimeline } from '../../src/draw/timeline.ts';
 import type { SpecFigures } from '../../src/measure/spec-figures.ts';
+import { ownGrades } from '../../src/parts/grade-scale.ts';
 import { budgetedPress } from './budgeted-press.ts';
 import { drillPress } from './drill-press.ts';
 import { sparePress } from './spare-press.ts';
@@ -29,6 +31,8 @@ function donorDrawing() {
   const [account] = donorAccounts(sparePress.now);
   return account && drawDonorAccount(account, 'en-GB');
 }
+const left = (value: number, U: number | undefined) =>
+  ({ kind: 'worked', unit: '%', decimals: 0, value, U }) as const;
 
 const fileOf = (name: string) => new URL(`files/${name}.svg`, import.meta.url);
 
@@ -69,6 +73,14 @@ describe('a drawing is the same to the byte as the one that was looked at:', () 
       'en-GB',
     ).root,
     share: drawShare(2, 3),
+    remaining: drawRemaining(
+      [
+        { label: 'as found', remaining: left(65.4, 2), line: 'before' },
+        { label: 'now', remaining: left(41.8, undefined), line: 'wide' },
+      ],
+      ownGrades,
+      reader,
+    )?.root,
   };
 
   test.each(Object.entries(drawings))('%s', (name, root) => {
@@ -89,6 +101,7 @@ test('a drawing that has changed is told by its first line that did', () => {
 test('where there is nothing to draw, nothing is drawn', () => {
   const empty = drillPress.asOf(drillPress.firstDay);
   const [unread] = empty.specs;
+  expect(drawRemaining([], ownGrades, reader)).toBeUndefined();
   expect(unread && drawHistory(unread, 'en-GB')).toBeUndefined();
   expect(unread && drawChange(unread, reader)).toBeUndefined();
 });

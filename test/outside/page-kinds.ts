@@ -20,6 +20,8 @@ export async function pageKinds(): Promise<string[]> {
     'data/',
     'corrections/',
     'marks/',
+    'survey/',
+    'choices/',
     'specs/',
     `specs/${spec}/`,
   ];

@@ -31,6 +31,8 @@ describe('addressesOf a site at the root of its host', () => {
       '/press/parts/',
       '/press/specs/',
     ]);
+    expect([to.survey(press), to.choices(press)]).toEqual(['/press/survey/', '/press/choices/']);
+    expect(to.choice(press, 'gib')).toBe('/press/choices/#of-gib');
     expect(to.spec(press, 'ram-play')).toBe('/press/specs/ram-play/');
   });
 
@@ -64,4 +66,23 @@ test('addressesOf a site in a folder of its host puts the folder before everythi
   expect(to.home()).toBe('/~ines/shed/');
   expect(to.row(press, 'c-001')).toBe('/~ines/shed/press/costs/#c-001');
   expect(to.absolute(to.feed())).toBe('https://host.example/~ines/shed/feed.atom');
+});
+
+test('a finding, a candidate and a choice have their rows on the pages about deciding', async () => {
+  const files = {
+    'press/surveys.yaml': '- id: first\n  name: As found\n  date: 2025-03-01\n',
+    'press/ledger/findings.csv': 'id,date,survey,part,found\nf-001,2025-03-01,first,nut,wear\n',
+    'press/ledger/candidates.csv':
+      'id,date,part,source,availability,risk\nca-01,2025-03-01,nut,press,in-hand,low\n',
+    'press/ledger/choices.csv': 'id,date,candidates,because\nch-01,2025-03-02,ca-01,It turns\n',
+  };
+  const decided = await inContentFolder(files, (folder) => openBook(folder, { now: NOON }));
+  const project = decided.project('press');
+  if (!project) throw new Error('the project is missing');
+  const to = addressesOf('https://shed.example/');
+  expect(['f-001', 'ca-01', 'ch-01'].map((id) => to.row(project, id))).toEqual([
+    '/press/survey/#f-001',
+    '/press/choices/#ca-01',
+    '/press/choices/#ch-01',
+  ]);
 });

@@ -23,6 +23,8 @@ test('sitePages lists every page with the day its content last changed, and no d
     '/press/parts/ 2025-04-13',
     '/press/corrections/ 2025-04-13',
     '/press/data/ 2025-04-13',
+    '/press/survey/ 2025-04-13',
+    '/press/choices/ 2025-04-13',
     '/press/log/2025-04-13-the-ram-slides/ 2025-04-13',
     '/press/specs/ram-play/ 2025-04-13',
     '/press/specs/screw-torque/ undefined',

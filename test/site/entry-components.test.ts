@@ -25,6 +25,8 @@ const TRACES: Readonly<Record<string, (page: Page) => Element[]>> = {
   Costs: ({ root }) => labelled(root, 'Cost rows'),
   Parts: ({ root }) => labelled(root, 'Parts'),
   Donor: ({ root }) => select(root, 'section.donor'),
+  Survey: ({ root }) => select(root, '.survey-shown'),
+  Choice: ({ root }) => select(root, '.choice'),
   Hazard: ({ root }) => select(root, 'aside.hazard'),
   Photo: ({ root }) => select(root, 'figure.photo'),
   AtTime: ({ root }) => select(root, 'a.moment'),

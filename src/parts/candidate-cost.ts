@@ -1,0 +1,104 @@
+import type { Project } from '../book/types.ts';
+import type { DonorPart } from '../cost/would-be-share.ts';
+import { type Standing, standsOn } from '../ledger/standing.ts';
+import { withholds } from '../ledger/withheld.ts';
+import type { Candidate } from '../model/kinds.ts';
+import { convert, type Money, showMoney, toMinor, type WrittenAmount } from '../money/money.ts';
+import { divideHalfAwayFromZero } from '../money/round.ts';
+import type { Day } from '../time/day.ts';
+import { type Minutes, showDuration } from '../time/duration.ts';
+
+/** The share of a donor machine that a part bears or would bear; undefined where it bears none or it can't be worked out. */
+export type ShareOf = (candidate: DonorPart) => Money | undefined;
+
+/** Money that a candidate takes, and where it comes from. Without money the reason stands in `how`. */
+export interface CandidateCost {
+  readonly from: 'price' | 'share' | 'value' | 'nothing';
+  readonly money: Money | undefined;
+  readonly how: string;
+}
+
+/** What a candidate costs: its price, else a donor's share, else the value stated for it. */
+export function costOf(
+  project: Project,
+  candidate: Candidate & Standing,
+  { day, shareOf, language }: { day: Day; shareOf?: ShareOf | undefined; language: string },
+): CandidateCost {
+  const inOwn = (amount: WrittenAmount) => inOwnCurrency(project, candidate, amount, day);
+  if (withholds(candidate, 'price'))
+    return { from: 'nothing', money: undefined, how: 'the price is withheld' };
+  if (candidate.price)
+    return { from: 'price', ...worded(inOwn(candidate.price), 'price', language) };
+
+  const value = candidate.value && inOwn(candidate.value).money;
+  const { part, source } = candidate;
+  const share = shareOf?.({ part, source, value });
+  if (share) return { from: 'share', money: share, how: 'its share of what the donor cost' };
+  if (candidate.value)
+    return {
+      from: 'value',
+      ...worded(
+        inOwn(candidate.value),
+        'stated value; its share of the donor is not worked out',
+        language,
+      ),
+    };
+  return { from: 'nothing', money: undefined, how: 'no price is known' };
+}
+
+interface Converted {
+  readonly money: Money | undefined;
+  readonly paid: Money | undefined;
+  readonly rate: string | undefined;
+}
+
+function inOwnCurrency(
+  project: Project,
+  { date }: Candidate,
+  amount: WrittenAmount,
+  day: Day,
+): Converted {
+  const currency = amount.currency ?? project.currency;
+  const paid = toMinor(amount.decimal, currency);
+  if (paid === undefined || currency === project.currency)
+    return { money: paid, paid, rate: undefined };
+  const rate = project.rates.findLast(
+    (row) =>
+      row.from === currency &&
+      row.to === project.currency &&
+      row.date <= date &&
+      standsOn(row, day),
+  )?.rate;
+  return {
+    money: rate === undefined ? undefined : convert(paid, rate, project.currency),
+    paid,
+    rate,
+  };
+}
+
+function worded({ money, paid, rate }: Converted, what: string, language: string) {
+  if (paid === undefined) return { money, how: `no ${what} that can be read` };
+  if (money === undefined)
+    return { money, how: `${what} ${showMoney(paid, language)}; no rate on or before its day` };
+  return {
+    money,
+    how: rate === undefined ? what : `${what} ${showMoney(paid, language)} × ${rate}`,
+  };
+}
+
+/** Own hours in money, which is shown apart from money spent. */
+export interface Labour {
+  readonly money: Money;
+  readonly how: string;
+}
+
+/** Hours at the project's stated rate, rounded half away from zero; undefined where no rate is stated. */
+export function labourOf(project: Project, minutes: Minutes, language: string): Labour | undefined {
+  const stated = project.info.rules.labourRate;
+  const currency = stated?.currency ?? project.currency;
+  const rate = stated && toMinor(stated.decimal, currency);
+  if (rate === undefined || currency !== project.currency) return undefined;
+  const minor = Number(divideHalfAwayFromZero(BigInt(minutes) * BigInt(rate.minor), 60n));
+  const how = `${showDuration(minutes)} h × ${showMoney(rate, language)} an hour`;
+  return { money: { minor, currency }, how };
+}
