@@ -18,15 +18,17 @@ function checkComponent(component: UsedComponent, entry: ReadEntry, input: RuleI
   const { name } = component;
   if (/^[a-z]/.test(name)) return component.props.flatMap((prop) => checkHtmlProp(prop, name));
   const rules = Object.hasOwn(entryComponents, name) ? entryComponents[name] : undefined;
-  if (rules === undefined)
+  if (rules === undefined) {
+    const names = Object.keys(entryComponents);
     return [
       problemAt(
         component,
         'component/unknown',
         `unknown component <${name}>`,
-        suggest(name, Object.keys(entryComponents)),
+        suggest(name, names) ?? `one of: ${names.join(', ')}`,
       ),
     ];
+  }
 
   const missing = Object.entries(rules)
     .filter(
