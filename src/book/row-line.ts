@@ -38,6 +38,9 @@ export function rowLine(project: Project, id: string, language: string): string 
   const search = project.searches.find((row) => row.id === id);
   if (search) return `${nameOf(project.parts, search.part)}: ${search.result.replaceAll('-', ' ')}`;
 
+  const wait = project.waits.find((row) => row.id === id);
+  if (wait) return `${nameOf(project.phases, wait.phase)} waits: ${wait.what}`;
+
   const part = project.partRows.find((row) => row.rowId === id);
   return part && partLine(project, part, nameOf);
 }

@@ -33,6 +33,9 @@ export function describeRow(
   if (line)
     return { date: line.date, what: `Budget: ${line.phase ?? line.category ?? 'contingency'}` };
 
+  const wait = project.waits.find((item) => item.id === id);
+  if (wait) return { date: wait.date, what: `Waited: ${wait.what}` };
+
   const rate = project.rates.find((item) => item.id === id);
   return rate && { date: rate.date, what: `1 ${rate.from} = ${rate.rate} ${rate.to}` };
 }

@@ -2,6 +2,7 @@ import type { ReadContent, ReadProject } from '../read/content.ts';
 import { type Problem, sortProblems } from '../read/problem.ts';
 import { type Day, dayIn } from '../time/day.ts';
 import { budgetsFit } from './budgets.ts';
+import { calendarIsPossible } from './calendar.ts';
 import { componentsAreUsedRight } from './components.ts';
 import { correctionsHold } from './corrections.ts';
 import { costRowsFit } from './cost-rows.ts';
@@ -14,11 +15,13 @@ import { knownIds } from './known-ids.ts';
 import { shownValuesAreMeasured } from './measured.ts';
 import { amountsHaveCurrency } from './money.ts';
 import { phasesDoNotLoop } from './phase-loop.ts';
+import { plannedHoursAreInOrder } from './planned-hours.ts';
 import { portionsFit } from './portions.ts';
 import { calibrationInDate, checkSite, isTimeZone, timeZoneExists } from './project.ts';
 import { referencesExist } from './references.ts';
 import type { Rule } from './rule.ts';
 import { unitsFitQuantities } from './units.ts';
+import { waitsFit } from './waits.ts';
 
 const rules: readonly Rule[] = [
   timeZoneExists,
@@ -37,6 +40,9 @@ const rules: readonly Rule[] = [
   exclusionsAreExplained,
   readingPhotosExist,
   phasesDoNotLoop,
+  plannedHoursAreInOrder,
+  calendarIsPossible,
+  waitsFit,
   entriesAreNamedByDay,
   momentsHaveAVideo,
   componentsAreUsedRight,

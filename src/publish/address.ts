@@ -18,6 +18,9 @@ export interface Addresses {
   instrument(project: Project, id: string): string;
   costs(project: Project): string;
   hours(project: Project): string;
+  plan(project: Project): string;
+  forecast(project: Project): string;
+  earnedValue(project: Project): string;
   corrections(project: Project): string;
   /** What was said of a row that no longer counts, by the id of the row that says it. */
   correction(project: Project, said: string): string;
@@ -54,6 +57,9 @@ export function addressesOf(address: string): Addresses {
     instrument: (project, id) => `${to.specs(project)}#instrument-${id}`,
     costs: (project) => inProject(project, 'costs/'),
     hours: (project) => inProject(project, 'hours/'),
+    plan: (project) => inProject(project, 'plan/'),
+    forecast: (project) => inProject(project, 'forecast/'),
+    earnedValue: (project) => inProject(project, 'earned-value/'),
     corrections: (project) => inProject(project, 'corrections/'),
     correction: (project, said) => `${to.corrections(project)}#${said}`,
     budget: (project) => inProject(project, 'budget/'),
@@ -76,7 +82,9 @@ function rowAddress(to: Addresses, project: Project, id: string): string {
   if (project.hours.some((row) => row.id === id)) return `${to.hours(project)}#${id}`;
   if (project.orders.some((row) => row.id === id)) return `${to.budget(project)}#${id}`;
   if (project.budgets.some((row) => row.id === id)) return `${to.budget(project)}#${id}`;
+  if (project.waits.some((row) => row.id === id)) return `${to.plan(project)}#${id}`;
   const said = project.corrections.find((item) => item.said === id);
-  if (said && (said.by === undefined || said.kind === 'parts')) return to.correction(project, id);
+  if (said && (said.by === undefined || ['parts', 'waits'].includes(said.kind)))
+    return to.correction(project, id);
   return `${to.parts(project)}#${id}`;
 }

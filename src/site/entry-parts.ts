@@ -4,6 +4,7 @@ import Costs from '../../components/Costs.astro';
 import EntryHead from '../../components/EntryHead.astro';
 import EntryLink from '../../components/EntryLink.astro';
 import EntryTable from '../../components/EntryTable.astro';
+import Forecast from '../../components/Forecast.astro';
 import Hazard from '../../components/Hazard.astro';
 import Parts from '../../components/Parts.astro';
 import Photo from '../../components/Photo.astro';
@@ -18,6 +19,7 @@ export const entryParts = {
   AtTime,
   Change,
   Costs,
+  Forecast,
   Hazard,
   Parts,
   Photo,

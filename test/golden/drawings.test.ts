@@ -5,7 +5,6 @@ import { drawHistory } from '../../src/draw/history.ts';
 import { drawShare } from '../../src/draw/share.ts';
 import { drawSpending } from '../../src/draw/spending.ts';
 import { type SvgNode, writeSvg } from '../../src/draw/svg.ts';
-import { drawTimeline } from '../../src/draw/timeline.ts';
 import type { SpecFigures } from '../../src/measure/spec-figures.ts';
 import { drillPress } from './drill-press.ts';
 
@@ -41,11 +40,6 @@ function differenceFrom(name: string, root: SvgNode): string | undefined {
 
 describe('a drawing is the same to the byte as the one that was looked at:', () => {
   const drawings: Readonly<Record<string, SvgNode | undefined>> = {
-    timeline: drawTimeline(now, {
-      language: 'en-GB',
-      entries: drillPress.entries,
-      marked: '3 May 2025',
-    }).root,
     change: drawChange(specOf('spindle-load'), reader)?.root,
     'change-without-uncertainty': drawChange(specOf('run-out'), reader)?.root,
     history: drawHistory(specOf('spindle-load'), 'en-GB')?.root,
