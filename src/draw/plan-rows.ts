@@ -88,10 +88,9 @@ function waitLines(view: View, phase: string): WaitLine[] {
 }
 
 function wantedLine(wanted: readonly Hold[], day: Day): WaitLine {
-  const [first] = wanted;
-  const more = wanted.length > 1 ? `, and ${wanted.length - 1} more wanted` : ', wanted';
+  const what = wanted.length > 1 ? `${wanted.length} wanted parts` : `Wanted: ${wanted[0]?.what}`;
   const from = earliestDay(wanted.map(({ since }) => since)) ?? day;
-  return waitLine(day, { what: `${first?.what}${more}`, from });
+  return waitLine(day, { what, from });
 }
 
 interface Waited {

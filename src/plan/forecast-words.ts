@@ -16,14 +16,24 @@ export function forecastWords(result: ForecastResult, language: string): string 
   return `Done between ${day(low)} and ${day(high)}, by eight draws in ten; by ${day(middle)} in half of them.`;
 }
 
+// Less says more of chance than of the phase (our choice, no source).
+const LEAST_WEIGHT = 0.3;
+
 /** What the finish hangs on most, a few names. */
 export function drivenBy(drivers: readonly ForecastDriver[], project: Project, most = 3): string {
-  return drivers
-    .filter(({ share }) => share === undefined || share >= 0.1)
-    .toSorted((one, other) => Math.abs(other.correlation ?? 0) - Math.abs(one.correlation ?? 0))
+  const heavy = drivers
+    .toSorted((one, other) => weightOf(other) - weightOf(one))
+    .filter((driver) => weightOf(driver) >= LEAST_WEIGHT);
+  const named = heavy.length > 0 ? heavy : drivers.filter(({ by }) => by === 'pace');
+  return named
     .slice(0, most)
     .map((driver) => driverName(driver, project))
-    .join(', ');
+    .join('; ');
+}
+
+/** A wait whose end is known is the same in all draws, so nothing can follow it; how often it decides says enough. */
+function weightOf({ by, share = 0, correlation }: ForecastDriver): number {
+  return Math.abs(correlation ?? (by === 'wait' ? share : 0));
 }
 
 /** The name of a phase or a wait, or the pace. */
