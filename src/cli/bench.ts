@@ -2,6 +2,8 @@ import { spawn } from 'node:child_process';
 import { cp, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { openBook } from '../book/open.ts';
+import { forecastRecord } from '../plan/project-forecast.ts';
 import { contentDir } from '../site/folders.ts';
 
 /** One thing measured, and what it should stay under. */
@@ -23,10 +25,23 @@ export async function main(): Promise<number> {
       const goal = target === undefined ? '' : `   target ${target.toFixed(1)} s`;
       console.log(`${what.padEnd(44)}${seconds.toFixed(2).padStart(7)} s${goal}`);
     }
+    console.log(`\n${await forecastsHeld()}`);
     return 0;
   } finally {
     await rm(folder, { recursive: true, force: true });
   }
+}
+
+/** How often the entries' forecasts of what is finished by now held its finish; they are meant to in 80 %. */
+async function forecastsHeld(): Promise<string> {
+  const { projects } = await openBook(contentDir, { now: new Date() });
+  const records = projects.flatMap((project) => forecastRecord(project));
+  const sum = (of: 'held' | 'missedEarly' | 'missedLate') =>
+    records.reduce((total, record) => total + record[of], 0);
+  const [held, early, late] = [sum('held'), sum('missedEarly'), sum('missedLate')];
+  const all = held + early + late;
+  const share = all === 0 ? '' : `, ${Math.round((100 * held) / all)} %`;
+  return `forecasts that held the finish: ${held} of ${all}${share} (${late} passed, ${early} beaten)`;
 }
 
 async function measureAll(folder: string): Promise<Timing[]> {

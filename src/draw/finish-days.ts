@@ -26,7 +26,8 @@ export function drawFinishDays({ histogram, finish }: Forecast, language: string
   const at = (number: number) => place(dayOfNumber(number));
   const down = linearScale([0, Math.max(...histogram.map(({ draws }) => draws), 1)], [BASE, TOP]);
 
-  const bars = histogram.map(({ from: start, to, draws }) =>
+  const taken = histogram.filter(({ draws }) => draws > 0);
+  const bars = taken.map(({ from: start, to, draws }) =>
     node('rect', {
       x: across(at(start)),
       width: across(at(to + 1) - at(start)),
@@ -37,6 +38,7 @@ export function drawFinishDays({ histogram, finish }: Forecast, language: string
   );
   const tick = (day: number, size: number) =>
     node('line', { x1: across(at(day)), x2: across(at(day)), y1: RANGE - size, y2: RANGE + size });
+  const base = node('line', { x1: '0%', x2: '100%', y1: BASE, y2: BASE, class: 'grid' });
   const range = [
     node('line', { x1: across(at(finish.low)), x2: across(at(finish.high)), y1: RANGE, y2: RANGE }),
     ...[tick(finish.low, 4), tick(finish.middle, 6), tick(finish.high, 4)],
@@ -46,5 +48,10 @@ export function drawFinishDays({ histogram, finish }: Forecast, language: string
   );
   const title = `Forecast finish: 10 % of draws by ${days[0]}, 50 % by ${days[1]}, 90 % by ${days[2]}.`;
   const named = namedDays(from, dayOfNumber(end), language);
-  return fluidDrawing(HEIGHT, title, [...bars, ...range, ...nameDays(named, HEIGHT - 4, place)]);
+  return fluidDrawing(HEIGHT, title, [
+    base,
+    ...bars,
+    ...range,
+    ...nameDays(named, HEIGHT - 4, place),
+  ]);
 }

@@ -22,6 +22,7 @@ test('sitePages lists every page with the day its content last changed, and no d
     '/press/forecast/ 2025-04-13',
     '/press/earned-value/ 2025-04-13',
     '/press/parts/ 2025-04-13',
+    '/press/corrections/ 2025-04-13',
     '/press/log/2025-04-13-the-ram-slides/ 2025-04-13',
     '/press/specs/ram-play/ 2025-04-13',
     '/press/specs/screw-torque/ undefined',
