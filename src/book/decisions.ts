@@ -28,7 +28,13 @@ export interface Decisions {
   readonly candidates: readonly (Candidate & Named)[];
   readonly choices: readonly (Choice & Standing)[];
   readonly preparations: readonly (Preparation & Named)[];
-  readonly waits: readonly (Wait & Named)[];
+  readonly waits: readonly (EndedWait & Named)[];
+}
+
+/** A wait row; its `until` goes by another name, as that of a standing is the day the row was replaced. */
+export interface EndedWait extends Omit<Wait, 'until'> {
+  /** Day it ended. */
+  readonly ended: Day | undefined;
 }
 
 /** Puts the rows about deciding and waiting into order. Candidates, preparations and waits go by the id of their first row. */
@@ -54,6 +60,8 @@ export function decisionsOf(lists: Lists, corrections: readonly Correction[]): D
     candidates: named(lists.candidates).map(published),
     choices: own(lists.choices),
     preparations: named(lists.preparations),
-    waits: named(lists.waits),
+    waits: named(
+      lists.waits.map(({ value: { until: ended, ...wait } }) => ({ value: { ...wait, ended } })),
+    ),
   };
 }

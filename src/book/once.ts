@@ -15,3 +15,15 @@ export function deepFreeze<Value>(value: Value): Value {
     deepFreeze(inner);
   return value;
 }
+
+/** Calls a function once for each object it is given, freezes what it makes, and keeps that as long as the object is there. */
+export function oncePer<Key extends object, Result>(
+  make: (key: Key) => Result,
+): (key: Key) => Result {
+  const made = new WeakMap<Key, { readonly result: Result }>();
+  return (key) => {
+    const kept = made.get(key) ?? { result: deepFreeze(make(key)) };
+    made.set(key, kept);
+    return kept.result;
+  };
+}

@@ -36,6 +36,8 @@ export function describeRow(
 
   const decision = describeDecision(project, id);
   if (decision) return decision;
+  const wait = project.waits.find((item) => item.id === id);
+  if (wait) return { date: wait.date, what: `Waited: ${wait.what}` };
 
   const rate = project.rates.find((item) => item.id === id);
   return rate && { date: rate.date, what: `1 ${rate.from} = ${rate.rate} ${rate.to}` };

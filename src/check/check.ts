@@ -3,6 +3,7 @@ import { type Problem, sortProblems } from '../read/problem.ts';
 import { type Day, dayIn } from '../time/day.ts';
 import { askingHasADay } from './asking.ts';
 import { budgetsFit } from './budgets.ts';
+import { calendarIsPossible } from './calendar.ts';
 import { choicesFit } from './choices.ts';
 import { componentsAreUsedRight } from './components.ts';
 import { correctionsHold } from './corrections.ts';
@@ -23,12 +24,14 @@ import { shownValuesAreMeasured } from './measured.ts';
 import { amountsHaveCurrency } from './money.ts';
 import { paymentsFitTheirOrders } from './orders.ts';
 import { phasesDoNotLoop } from './phase-loop.ts';
+import { plannedHoursAreInOrder } from './planned-hours.ts';
 import { portionsFit } from './portions.ts';
 import { calibrationInDate, checkSite, isTimeZone, timeZoneExists } from './project.ts';
 import { receiptsExist } from './receipts.ts';
 import { referencesExist } from './references.ts';
 import type { Rule } from './rule.ts';
 import { unitsFitQuantities } from './units.ts';
+import { waitsFit } from './waits.ts';
 import { withheldAmountsHide } from './withheld.ts';
 import { hoursAreOfAMachine } from './worked-on.ts';
 
@@ -57,6 +60,9 @@ const rules: readonly Rule[] = [
   findingsFit,
   choicesFit,
   phasesDoNotLoop,
+  plannedHoursAreInOrder,
+  calendarIsPossible,
+  waitsFit,
   entriesAreNamedByDay,
   momentsHaveAVideo,
   componentsAreUsedRight,

@@ -2,7 +2,9 @@ import { spawn } from 'node:child_process';
 import { cp, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { openBook } from '../book/open.ts';
 import { linesOf } from '../mark/marked-rows.ts';
+import { forecastRecord } from '../plan/project-forecast.ts';
 import { contentDir } from '../site/folders.ts';
 import { parseMarks } from '../trust/parse-marks.ts';
 import { publishLedger } from '../trust/publish.ts';
@@ -33,6 +35,7 @@ export async function main([what]: readonly string[]): Promise<number> {
       const goal = target === undefined ? '' : `   target ${target.toFixed(1)} s`;
       console.log(`${what.padEnd(44)}${seconds.toFixed(2).padStart(7)} s${memory}${goal}`);
     }
+    if (!ofLedger) console.log(`\n${await forecastsHeld()}`);
     return 0;
   } finally {
     await rm(folder, { recursive: true, force: true });
@@ -64,6 +67,18 @@ async function timeProofs(content: string): Promise<number> {
   const started = performance.now();
   publishLedger(rows, marks);
   return (performance.now() - started) / 1000;
+}
+
+/** How often the entries' forecasts of what is finished by now held its finish; they are meant to in 80 %. */
+async function forecastsHeld(): Promise<string> {
+  const { projects } = await openBook(contentDir, { now: new Date() });
+  const records = projects.flatMap((project) => forecastRecord(project));
+  const sum = (of: 'held' | 'missedEarly' | 'missedLate') =>
+    records.reduce((total, record) => total + record[of], 0);
+  const [held, early, late] = [sum('held'), sum('missedEarly'), sum('missedLate')];
+  const all = held + early + late;
+  const share = all === 0 ? '' : `, ${Math.round((100 * held) / all)} %`;
+  return `forecasts that held the finish: ${held} of ${all}${share} (${late} passed, ${early} beaten)`;
 }
 
 async function measureAll(folder: string): Promise<Timing[]> {

@@ -31,6 +31,7 @@ export const entryComponents: Readonly<Record<string, Readonly<Record<string, Pr
   Change: { of: { required: true, ids: 'specs', many: true } },
   Working: { of: { required: true, ids: 'specs' } },
   Timeline: {},
+  Forecast: {},
   Costs: {
     phase: { ids: 'phases' },
     source: { ids: 'sources' },

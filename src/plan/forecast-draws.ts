@@ -22,7 +22,7 @@ export interface DrawOptions {
 }
 
 // A phase that has outrun every estimate is not thereby done; a tenth of its plan is left (our assumption, no source).
-const LEAST_LEFT = 0.1;
+export const LEAST_LEFT = 0.1;
 const TRIES = 16;
 
 /** Actual over planned minutes of the finished phases; a phase without hours, or planned at none, tells nothing. */

@@ -18,6 +18,9 @@ export interface Addresses {
   instrument(project: Project, id: string): string;
   costs(project: Project): string;
   hours(project: Project): string;
+  plan(project: Project): string;
+  forecast(project: Project): string;
+  earnedValue(project: Project): string;
   corrections(project: Project): string;
   /** What was said of a row that no longer counts, by the id of the row that says it. */
   correction(project: Project, said: string): string;
@@ -66,6 +69,9 @@ export function addressesOf(address: string): Addresses {
     instrument: (project, id) => `${to.specs(project)}#instrument-${id}`,
     costs: (project) => inProject(project, 'costs/'),
     hours: (project) => inProject(project, 'hours/'),
+    plan: (project) => inProject(project, 'plan/'),
+    forecast: (project) => inProject(project, 'forecast/'),
+    earnedValue: (project) => inProject(project, 'earned-value/'),
     corrections: (project) => inProject(project, 'corrections/'),
     correction: (project, said) => `${to.corrections(project)}#${said}`,
     budget: (project) => inProject(project, 'budget/'),
@@ -87,7 +93,13 @@ export function addressesOf(address: string): Addresses {
 }
 
 /** Kinds that go by the id of their first row, so that a later one has no place of its own. */
-const BY_FIRST_ID: ReadonlySet<string> = new Set(['parts', 'orders', 'candidates']);
+const BY_FIRST_ID: ReadonlySet<string> = new Set([
+  'parts',
+  'orders',
+  'candidates',
+  'preparations',
+  'waits',
+]);
 
 function rowAddress(to: Addresses, project: Project, id: string): string {
   const reading = project.readings.find((item) => item.reading.id === id)?.reading;
@@ -98,6 +110,7 @@ function rowAddress(to: Addresses, project: Project, id: string): string {
   const order = project.orders.find((row) => row.rowId === id);
   if (order) return `${to.budget(project)}#${order.id}`;
   if (project.budgets.some((row) => row.id === id)) return `${to.budget(project)}#${id}`;
+  if (project.waits.some((row) => row.id === id)) return `${to.plan(project)}#${id}`;
   if (project.findings.some((row) => row.id === id)) return `${to.survey(project)}#${id}`;
   if ([...project.candidates, ...project.choices].some((row) => row.id === id))
     return `${to.choices(project)}#${id}`;

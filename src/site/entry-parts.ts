@@ -7,6 +7,7 @@ import Donor from '../../components/Donor.astro';
 import EntryHead from '../../components/EntryHead.astro';
 import EntryLink from '../../components/EntryLink.astro';
 import EntryTable from '../../components/EntryTable.astro';
+import Forecast from '../../components/Forecast.astro';
 import Hazard from '../../components/Hazard.astro';
 import Parts from '../../components/Parts.astro';
 import Photo from '../../components/Photo.astro';
@@ -25,6 +26,7 @@ export const entryParts = {
   Choice,
   Costs,
   Donor,
+  Forecast,
   Hazard,
   Parts,
   Photo,

@@ -11,7 +11,6 @@ import { drawRemaining } from '../../src/draw/remaining.ts';
 import { drawShare } from '../../src/draw/share.ts';
 import { drawSpending } from '../../src/draw/spending.ts';
 import { type SvgNode, writeSvg } from '../../src/draw/svg.ts';
-import { drawTimeline } from '../../src/draw/timeline.ts';
 import type { SpecFigures } from '../../src/measure/spec-figures.ts';
 import { ownGrades } from '../../src/parts/grade-scale.ts';
 import { budgetedPress } from './budgeted-press.ts';
@@ -57,11 +56,6 @@ function differenceFrom(name: string, root: SvgNode): string | undefined {
 
 describe('a drawing is the same to the byte as the one that was looked at:', () => {
   const drawings: Readonly<Record<string, SvgNode | undefined>> = {
-    timeline: drawTimeline(now, {
-      language: 'en-GB',
-      entries: drillPress.entries,
-      marked: '3 May 2025',
-    }).root,
     change: drawChange(specOf('spindle-load'), reader)?.root,
     'change-without-uncertainty': drawChange(specOf('run-out'), reader)?.root,
     history: drawHistory(specOf('spindle-load'), 'en-GB')?.root,

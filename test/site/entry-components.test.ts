@@ -22,6 +22,7 @@ const TRACES: Readonly<Record<string, (page: Page) => Element[]>> = {
   Working: ({ root }) => select(root, 'details.working-out'),
   Timeline: ({ root }) => select(root, '.timeline'),
   Budget: ({ root }) => select(root, 'section.budget'),
+  Forecast: ({ root }) => select(root, 'section.forecast'),
   Costs: ({ root }) => labelled(root, 'Cost rows'),
   Parts: ({ root }) => labelled(root, 'Parts'),
   Donor: ({ root }) => select(root, 'section.donor'),

@@ -1,9 +1,10 @@
 import type { Decisions } from '../../book/decisions.ts';
 import { type ListKind, listKinds } from '../../model/kinds.ts';
+import type { Day } from '../../time/day.ts';
 import { type CellContext, columnsOf } from './columns.ts';
 import { plainList } from './lists.ts';
 import { standsUntil } from './standing.ts';
-import { type Table, tableOf } from './table.ts';
+import { type ColumnOf, type Table, tableOf } from './table.ts';
 import { tableWords } from './words.ts';
 
 /** What was found, weighed up, chosen, prepared and waited for, and what each row names. */
@@ -65,8 +66,20 @@ export function decisionTables(decisions: Decisions, context: CellContext): read
       },
       { name: 'part', description: 'the part', ref: 'parts' },
     ),
-    own('waits', decisions.waits.map(withOwnId)),
+    waitsTable(decisions, context),
   ];
+}
+
+/** `until` of a wait is the day it ended; that of its row is the day it was replaced, and goes by its own name. */
+function waitsTable({ waits }: Decisions, context: CellContext): Table {
+  const ended: ColumnOf<{ readonly ended: Day | undefined }> = {
+    name: 'until',
+    type: 'date',
+    description: 'day it ended',
+    cell: (wait) => wait.ended,
+  };
+  const columns = [...columnsOf(listKinds.waits, context, ['until']), ended, standsUntil];
+  return tableOf('waits', tableWords.waits, { columns, records: waits.map(withOwnId) });
 }
 
 /** A row that corrects a candidate or a wait goes by the id of the first in the book; in its table it has its own. */
