@@ -6,7 +6,7 @@ import { type Money, negate } from '../money/money.ts';
 import type { Day } from '../time/day.ts';
 import type { Minutes } from '../time/duration.ts';
 import type { Figure, FigureRow } from './figure.ts';
-import type { Entry, View } from './types.ts';
+import type { Entry, Project, View } from './types.ts';
 
 /** What happened since the entry before, and the counts up to the entry's own day. */
 export interface Added {
@@ -23,47 +23,40 @@ export interface Added {
  * So the running totals of two entries differ by it. Of two entries on one day, the first has the day's rows.
  */
 export function addedSince(view: View, entry: Entry): Added {
-  const { project } = view;
+  const { project, day } = view;
   const before = project.entries[entry.number - 2]?.date;
-  const isNew = (date: Day) => (before === undefined || date > before) && date <= entry.date;
-
-  const fitted = view.parts
-    .flatMap(({ part }) =>
-      part.fitted !== undefined && part.fitted <= view.day
-        ? [{ id: part.id, date: part.fitted, what: part.name }]
-        : [],
-    )
-    .sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
-  const names = new Map(project.specs.map(({ id, name }) => [id, name]));
-  const readings = project.readings.flatMap(({ reading }) =>
-    reading.date <= view.day
-      ? [{ id: reading.id, date: reading.date, what: names.get(reading.spec) ?? reading.spec }]
-      : [],
-  );
+  const stretch = { before, day };
+  const fitted = fittedOn(view);
+  const readings = readingsOn(project, day);
+  const fittedBefore = before === undefined ? [] : fittedOn(project.asOf(before));
+  const readBefore = before === undefined ? [] : readingsOn(project, before);
   return {
-    hours: sumHours(
-      changes(project.hours, { before, day: view.day }, (row) => ({ ...row, hours: -row.hours })),
-    ),
+    hours: sumHours(changes(project.hours, stretch, (row) => ({ ...row, hours: -row.hours }))),
     costs: sumCosts(
-      changes(project.costs, { before, day: view.day }, (row) => ({
-        ...row,
-        counted: negate(row.counted),
-      })),
+      changes(project.costs, stretch, (row) => ({ ...row, counted: negate(row.counted) })),
       project.currency,
     ),
-    fitted: count(
-      fitted.filter(({ date }) => isNew(date)),
-      'part',
-      'fitted',
-    ),
-    allFitted: count(fitted, 'part', 'fitted so far'),
-    readings: count(
-      readings.filter(({ date }) => isNew(date)),
-      'reading',
-      '',
-    ),
-    allReadings: count(readings, 'reading', 'so far'),
+    fitted: change(fitted, fittedBefore, ['part', 'fitted']),
+    allFitted: change(fitted, [], ['part', 'fitted so far']),
+    readings: change(readings, readBefore, ['reading', '']),
+    allReadings: change(readings, [], ['reading', 'so far']),
   };
+}
+
+/** Parts that were fitted by the view's day, in order of that. */
+function fittedOn({ parts, day }: View): FigureRow[] {
+  return parts
+    .flatMap(({ part: { id, name, fitted } }) =>
+      fitted !== undefined && fitted <= day ? [{ id, date: fitted, what: name }] : [],
+    )
+    .sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
+}
+
+function readingsOn(project: Project, day: Day): FigureRow[] {
+  const names = new Map(project.specs.map(({ id, name }) => [id, name]));
+  return project.readings
+    .filter(({ reading }) => standsOn(reading, day))
+    .map(({ reading: { id, date, spec } }) => ({ id, date, what: names.get(spec) ?? spec }));
 }
 
 /** Rows that began to count between two days, and those that ceased to, taken back. */
@@ -76,11 +69,30 @@ function changes<Row extends FigureRow & Standing>(
   return rows.flatMap((row) => {
     const stands = standsOn(row, day);
     if (stands === stood(row)) return [];
-    return stands ? [row] : [{ ...takeBack(row), what: `Taken back: ${row.what}` }];
+    return stands ? [row] : [{ ...takeBack(row), what: takenBack(row) }];
   });
 }
 
-function count(rows: Figure<number>['rows'], noun: string, after: string): Figure<number> {
-  const how = `${rows.length} ${noun}${rows.length === 1 ? '' : 's'} ${after}`.trim();
-  return { value: rows.length, rows, how };
+/** How many more there are now than before: the new ones, less those that no longer count. */
+function change(
+  now: readonly FigureRow[],
+  before: readonly FigureRow[],
+  [noun, after]: readonly [noun: string, after: string],
+): Figure<number> {
+  const without = (rows: readonly FigureRow[], others: readonly FigureRow[]) => {
+    const ids = new Set(others.map(({ id }) => id));
+    return rows.filter(({ id }) => !ids.has(id));
+  };
+  const fresh = without(now, before);
+  const gone = without(before, now);
+  const words = `${fresh.length} ${noun}${fresh.length === 1 ? '' : 's'} ${after}`.trim();
+  return {
+    value: fresh.length - gone.length,
+    rows: [...fresh, ...gone.map((row) => ({ ...row, what: takenBack(row) }))],
+    how: gone.length === 0 ? words : `${words}, less ${gone.length} taken back`,
+  };
+}
+
+function takenBack({ what }: FigureRow): string {
+  return `Taken back: ${what}`;
 }

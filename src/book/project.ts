@@ -35,7 +35,8 @@ export function makeProject(
     readings: byDate(standing(read.lists.readings)).map(published),
     checks,
   });
-  const rates = byDate(standing(read.lists.rates));
+  // Of two rates of one day the last by id counts, whatever the order of rows and files.
+  const rates = byDate(standing(read.lists.rates).sort((a, b) => (a.id < b.id ? -1 : 1)));
   const partRows = standing(read.lists.parts).map((row) => ({
     ...row,
     rowId: row.id,
@@ -63,19 +64,31 @@ export function makeProject(
         rules: info.rules,
         rates,
         standing: standingOf(record.id),
-      }).map((row) => ({ ...row, order: row.order && firstId(row.order) })),
+      }).map((row) => ({
+        ...row,
+        order: row.order && firstId(row.order),
+        parts: row.parts.map((share) => ({ ...share, id: firstId(share.id) })),
+      })),
     ),
     readings: measured.readings,
     rates,
-    searches: byDate(standing(read.lists.searches)).map(published),
-    orders: byDate(standing(read.lists.orders)).map((row) => ({ ...row, id: firstId(row.id) })),
+    searches: byDate(standing(read.lists.searches)).map((row) => ({
+      ...published(row),
+      part: firstId(row.part),
+    })),
+    orders: byDate(standing(read.lists.orders)).map((row) => ({
+      ...row,
+      rowId: row.id,
+      id: firstId(row.id),
+      parts: row.parts?.map(firstId),
+    })),
     budgets: byDate(standing(read.lists.budgets)),
     corrections,
     ...decisionsOf(read.lists, corrections),
     entries: makeEntries(read, drafts),
     photos: read.photos,
   };
-  const days = daysOf(parts);
+  const days = [...daysOf(parts), ...corrections.map(({ on }) => on)];
   const lastDay = latestDay(days) ?? ('1970-01-01' as Day);
   const views = new Map<Day, View>();
 

@@ -15,7 +15,8 @@ export function rowLine(project: Project, id: string, language: string): string 
     key: string,
   ) => records.find((record) => record.id === key)?.name ?? key;
 
-  const cost = project.costs.find((row) => row.id === id);
+  // The last of the rows that one was converted into, when a rate was corrected.
+  const cost = project.costs.findLast((row) => row.id === id);
   if (cost) return `${showMoney(cost.counted, language)}, ${cost.what}`;
 
   const hours = project.hours.find((row) => row.id === id);
@@ -26,7 +27,7 @@ export function rowLine(project: Project, id: string, language: string): string 
     const values = reading.values.map(({ value, decimals }) => value.toFixed(decimals)).join(', ');
     return `${nameOf(project.specs, reading.spec)}: ${values} ${reading.unit}`;
   }
-  const order = project.orders.find((row) => row.id === id);
+  const order = project.orders.find((row) => row.rowId === id);
   if (order) return `${amountOf(order.amount)}, ${order.what}`;
 
   const line = project.budgets.find((row) => row.id === id);

@@ -26,7 +26,7 @@ export function describeRow(
       what: `Searched for: ${project.parts.find((item) => item.id === search.part)?.name ?? search.part}`,
     };
 
-  const order = project.orders.find((item) => item.id === id);
+  const order = project.orders.find((item) => item.rowId === id);
   if (order) return { date: order.date, what: order.what };
 
   const line = project.budgets.find((item) => item.id === id);

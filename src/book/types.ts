@@ -68,7 +68,8 @@ export interface Project extends Decisions {
   readonly recipes: ReadonlyMap<string, Recipe>;
   readonly rates: readonly StandingRate[];
   readonly searches: readonly (Search & Standing)[];
-  readonly orders: readonly (Order & Standing)[];
+  /** Every row of an order goes by the id of its first. */
+  readonly orders: readonly OrderRow[];
   readonly budgets: readonly (BudgetLine & Standing)[];
   /** Rows that no longer count, in order of the day that was said. */
   readonly corrections: readonly Correction[];
@@ -85,6 +86,11 @@ export interface Project extends Decisions {
 
 /** A row of a part: `id` is that of the part's first row, `rowId` its own. */
 export interface PartRow extends Part, Standing {
+  readonly rowId: string;
+}
+
+/** A row of an order: `id` is that of the order's first row, `rowId` its own. */
+export interface OrderRow extends Order, Standing {
   readonly rowId: string;
 }
 

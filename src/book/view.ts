@@ -1,6 +1,7 @@
 import { costsBy, costsByShare } from '../cost/costs.ts';
 import { hoursBy } from '../hours/hours.ts';
 import { type Standing, standsOn } from '../ledger/standing.ts';
+import { WITHHELD } from '../ledger/withheld.ts';
 import { specFigures } from '../measure/spec-figures.ts';
 import { partStates } from '../model/components.ts';
 import { costCategories } from '../model/cost-rows.ts';
@@ -19,7 +20,10 @@ export function viewOf(project: Project, day: Day): View {
   const parts = project.partRows
     .filter((part) => standsOn(part, day) && isKnownOn(part, day))
     .map((part) => ({ part, state: stateOn(part, day), since: lastStepOn(part, day) }));
-  const byPhase = { nameOf: nameIn(project.phases), order: project.phases.map(({ id }) => id) };
+  const byPhase = {
+    nameOf: nameIn(project.phases, 'phase'),
+    order: project.phases.map(({ id }) => id),
+  };
 
   const lazy = {
     phases: once(() => project.phases.map((phase) => phaseFigures(phase, hours, day))),
@@ -51,7 +55,7 @@ export function viewOf(project: Project, day: Day): View {
     costsBySource: once(() =>
       costsBy(costs, project.currency, {
         keyOf: (row) => row.source ?? 'none',
-        nameOf: nameIn(project.sources),
+        nameOf: nameIn(project.sources, 'source'),
         order: project.sources.map(({ id }) => id),
       }),
     ),
@@ -119,13 +123,15 @@ export function viewOf(project: Project, day: Day): View {
 
 function nameIn(
   records: readonly { readonly id: string; readonly name: string }[],
+  noun: string,
 ): (id: string) => string {
   const names = new Map(records.map(({ id, name }) => [id, name]));
-  return (id) => names.get(id) ?? 'not tied to a source';
+  return (id) => names.get(id) ?? `not tied to a ${noun}`;
 }
 
-/** A person's public name; whoever has none is a helper. */
+/** A person's public name; whoever has none is a helper, and whoever is withheld has no name at all. */
 export function personName(project: Project, id: string): string {
+  if (id === WITHHELD) return WITHHELD;
   return project.info.people.find((person) => person.id === id)?.name ?? 'helper';
 }
 

@@ -42,8 +42,9 @@ export const budgetsFit: Rule = ({ project }) => {
         );
     }
     const key = value.phase ?? value.category ?? purpose;
-    const change = seen.has(key);
-    seen.add(key);
+    // With its purpose, since a phase may be called "contingency".
+    const change = seen.has(`${purpose} ${key}`);
+    seen.add(`${purpose} ${key}`);
     return change && value.because === undefined
       ? wrong(
           'id',

@@ -19,6 +19,7 @@ import { calibrationInDate, checkSite, isTimeZone, timeZoneExists } from './proj
 import { referencesExist } from './references.ts';
 import type { Rule } from './rule.ts';
 import { unitsFitQuantities } from './units.ts';
+import { withheldAmountsHide } from './withheld.ts';
 
 const rules: readonly Rule[] = [
   timeZoneExists,
@@ -30,6 +31,7 @@ const rules: readonly Rule[] = [
   amountsHaveCurrency,
   costRowsFit,
   portionsFit,
+  withheldAmountsHide,
   budgetsFit,
   correctionsHold,
   unitsFitQuantities,

@@ -1,10 +1,11 @@
-import { type Correction, correctionsOf } from '../ledger/corrections.ts';
+import { type Correction, correctionsOf, firstIds } from '../ledger/corrections.ts';
 import { type RowKind, rowKinds } from '../model/kinds.ts';
 import type { ReadProject } from '../read/content.ts';
 import { type Problem, problemAt } from '../read/problem.ts';
 import type { RawRecord } from '../read/raw.ts';
 import type { Day } from '../time/day.ts';
 import type { Rule } from './rule.ts';
+import { standingRows } from './standing-rows.ts';
 
 interface Row {
   readonly id: string;
@@ -64,10 +65,11 @@ function twice(corrections: readonly Correction[], placed: ReadonlyMap<string, P
       return [];
     }
     const verb = earlier.by === undefined ? 'withdrawn' : 'replaced';
+    const doing = correction.by === undefined ? 'withdraw' : 'correct';
     const fix =
       earlier.by === undefined
         ? 'write it anew as a row of its own'
-        : `correct "${earlier.by}" instead`;
+        : `${doing} "${earlier.by}" instead`;
     return [
       problemAt(
         placeIn(placed, correction),
@@ -130,6 +132,7 @@ function tooEarly(correction: Correction, placed: ReadonlyMap<string, Placed>): 
 
 /** A withdrawal is of a row that stands by itself: not of a withdrawal, nor of a part or an order that other rows name. */
 function withdrawnWrong(project: ReadProject, placed: ReadonlyMap<string, Placed>): Problem[] {
+  const firstId = firstIds(correctionsOf(project.lists));
   return project.lists.withdrawals.flatMap(({ raw, value }): Problem[] => {
     const kind = placed.get(value.row)?.kind;
     const at = raw.placeOf(['row']);
@@ -139,7 +142,8 @@ function withdrawnWrong(project: ReadProject, placed: ReadonlyMap<string, Placed
         problemAt(at, 'correction/withdrawal', wrong, 'write the withdrawn row anew instead'),
       ];
     }
-    const user = kind === 'parts' || kind === 'orders' ? whoNames(project, value.row) : undefined;
+    const user =
+      kind === 'parts' || kind === 'orders' ? whoNames(project, value.row, firstId) : undefined;
     if (user === undefined) return [];
     const wrong = `row: "${value.row}" is still named by "${user}"`;
     return [
@@ -153,18 +157,30 @@ function withdrawnWrong(project: ReadProject, placed: ReadonlyMap<string, Placed
   });
 }
 
-function whoNames({ lists }: ReadProject, id: string): string | undefined {
-  const naming = [
-    ...lists.costs.map(({ value }) => ({
-      id: value.id,
-      names: [
-        value.order,
-        ...(value.parts ?? []),
-        ...(value.splitParts ?? []).map((part) => part.id),
-      ],
-    })),
-    ...lists.orders.map(({ value }) => ({ id: value.id, names: value.parts ?? [] })),
-    ...lists.searches.map(({ value }) => ({ id: value.id, names: [value.part] })),
-  ];
-  return naming.find(({ names }) => names.includes(id))?.id;
+/** A row that still counts and names the part or order, by the id of whichever of its rows. */
+function whoNames(
+  project: ReadProject,
+  id: string,
+  firstId: (id: string) => string,
+): string | undefined {
+  const costs = standingRows(project, 'costs').map(({ value }) => ({
+    id: value.id,
+    names: [
+      value.order,
+      ...(value.parts ?? []),
+      ...(value.splitParts ?? []).map((part) => part.id),
+    ],
+  }));
+  const orders = standingRows(project, 'orders').map(({ value }) => ({
+    id: value.id,
+    names: value.parts ?? [],
+  }));
+  const searches = standingRows(project, 'searches').map(({ value }) => ({
+    id: value.id,
+    names: [value.part],
+  }));
+  const first = firstId(id);
+  return [...costs, ...orders, ...searches].find(({ names }) =>
+    names.some((name) => name !== undefined && firstId(name) === first),
+  )?.id;
 }

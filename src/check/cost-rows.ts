@@ -51,7 +51,7 @@ function tax(raw: RawRecord, { tax: side, taxRate }: CostRecord): Problem[] {
       raw,
       'tax-rate',
       'tax-side',
-      `tax-rate: "${taxRate}" has no "tax" beside it`,
+      `tax-rate: "${taxRate} %" has no "tax" beside it`,
       'write inside or outside in "tax"',
     );
   return [];

@@ -55,6 +55,9 @@ function partSteps({
   return { wanted, ordered, got, fitted, scrapped, sold };
 }
 
+/** Kinds whose rows may be written down later than the day that they are about. */
+const WRITTEN = ['hours', 'costs', 'orders', 'budgets', 'readings', 'rates', 'searches'] as const;
+
 /** Dates that follow one another do: a part is wanted before it is fitted, a phase starts before it ends, a row is written down after the day. */
 export const datesAreInOrder: Rule = ({ project }) => {
   const problems: Problem[] = [];
@@ -86,7 +89,7 @@ export const datesAreInOrder: Rule = ({ project }) => {
       ['calibrated', value.calibrated],
       ['calibration-due', value.calibrationDue],
     ]);
-  for (const kind of ['hours', 'costs', 'readings'] as const) {
+  for (const kind of WRITTEN) {
     for (const { raw, value } of project.lists[kind])
       mustFollow(raw, [
         ['date', value.date],

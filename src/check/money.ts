@@ -5,6 +5,7 @@ import type { ReadProject } from '../read/content.ts';
 import { type Problem, problemAt } from '../read/problem.ts';
 import type { RawRecord } from '../read/raw.ts';
 import type { Rule } from './rule.ts';
+import { replacedIds, standingRows } from './standing-rows.ts';
 
 /** The currency of a project's totals: its own, or that of its earliest cost row that names one. */
 export function currencyOf(project: ReadProject): string | undefined {
@@ -12,7 +13,9 @@ export function currencyOf(project: ReadProject): string | undefined {
   const named = project.lists.costs
     .map(({ value }) => value)
     .filter(({ amount }) => amount.currency !== undefined);
-  return named.sort((a, b) => (a.date < b.date ? -1 : 1))[0]?.amount.currency;
+  // By id within a day, so that it does not depend on the order of rows or files.
+  const order = (row: (typeof named)[number]) => `${row.date} ${row.id}`;
+  return named.sort((a, b) => (order(a) < order(b) ? -1 : 1))[0]?.amount.currency;
 }
 
 /** Fields that hold money, by kind. Rows with a date may be in any currency that has a rate by then. */
@@ -35,7 +38,10 @@ export const amountsHaveCurrency: Rule = ({ project }) => {
       AMOUNTS[kind].flatMap((field) => {
         const { date } = value as { readonly date?: string };
         const amount = (value as Record<string, unknown>)[camelName(field)] as WrittenAmount;
-        return amount === undefined ? [] : amountFits(project, { kind, raw, field, amount, date });
+        const { id } = value;
+        return amount === undefined
+          ? []
+          : amountFits(project, { kind, id, raw, field, amount, date });
       }),
     ),
   );
@@ -43,18 +49,22 @@ export const amountsHaveCurrency: Rule = ({ project }) => {
 
 interface Found {
   readonly kind: string;
+  readonly id: string;
   readonly raw: RawRecord;
   readonly field: string;
   readonly amount: WrittenAmount;
   readonly date: string | undefined;
 }
 
-function amountFits(project: ReadProject, { kind, raw, field, amount, date }: Found): Problem[] {
+function amountFits(
+  project: ReadProject,
+  { kind, id, raw, field, amount, date }: Found,
+): Problem[] {
   const own = project.info?.value.currency;
   const wrong = wrongAmount(raw, field, amount, own);
   if (wrong.length > 0) return wrong;
   const currency = amount.currency ?? own ?? '';
-  if (COUNTED.has(kind)) return missingRate(project, raw, currency, date ?? '');
+  if (COUNTED.has(kind)) return missingRate(project, { id, raw, currency, date: date ?? '' });
   return kind === 'parts' ? foreignPart(project, { raw, field, amount, currency }) : [];
 }
 
@@ -106,22 +116,23 @@ function wrongAmount(
 
 function missingRate(
   project: ReadProject,
-  raw: RawRecord,
-  currency: string,
-  day: string,
+  { id, raw, currency, date }: Pick<Found, 'id' | 'raw'> & { currency: string; date: string },
 ): Problem[] {
   const own = currencyOf(project);
   if (own === undefined || currency === own || hasLostRates(project)) return [];
-  const usable = project.lists.rates.some(
-    ({ value }) => value.from === currency && value.to === own && value.date <= day,
+  // A row that was replaced had its rate when it was written, even if that was replaced since.
+  const struck = replacedIds(project).has(id);
+  const rates = struck ? project.lists.rates : standingRows(project, 'rates');
+  const usable = rates.some(
+    ({ value }) => value.from === currency && value.to === own && value.date <= date,
   );
   if (usable) return [];
   return [
     problemAt(
       raw.placeOf(['amount']),
       'money/no-rate',
-      `amount: no recorded rate from ${currency} to ${own} on or before ${day}`,
-      `add a row to ledger/rates: date ${day}, from ${currency}, to ${own}, rate, source`,
+      `amount: no recorded rate from ${currency} to ${own} on or before ${date}`,
+      `add a row to ledger/rates: date ${date}, from ${currency}, to ${own}, rate, source`,
     ),
   ];
 }

@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import { refOf } from '../model/facts.ts';
-import { type ListKind, listKinds, singleKinds } from '../model/kinds.ts';
+import { type ListKind, listKinds, rowKinds, singleKinds } from '../model/kinds.ts';
 import { suggest } from '../read/nearest.ts';
 import { type Place, type Problem, problemAt } from '../read/problem.ts';
 import type { RawRecord } from '../read/raw.ts';
@@ -77,9 +77,17 @@ export function unknownId(id: string, kind: string, place: Place, known: KnownId
       place,
       'id/unknown',
       `unknown ${SINGULAR[kind] ?? kind} "${id}"`,
-      suggest(id, ids) ?? whereToAdd(kind),
+      otherKind(id, kind, known) ?? suggest(id, ids) ?? whereToAdd(kind),
     ),
   ];
+}
+
+/** What to do where the id is that of a row of another kind. */
+function otherKind(id: string, kind: string, known: KnownIds): string | undefined {
+  const rows: readonly string[] = rowKinds;
+  const found = rowKinds.find((other) => known.get(other)?.includes(id));
+  if (found === undefined || !rows.includes(kind)) return undefined;
+  return `"${id}" is in ${found}; name one of the ${kind}`;
 }
 
 function whereToAdd(kind: string): string {

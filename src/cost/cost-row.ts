@@ -115,12 +115,14 @@ function finish(
 /** What is in for this machine, and the rest. */
 function cut(whole: Money, percent: string): readonly Money[] {
   const [mine = 100n, hundred = 100n] = wholeWeights([percent, '100']);
+  // More than the whole is refused by the check; the book can still be opened.
+  if (mine >= hundred) return [whole];
   return allocate(whole, [mine, hundred - mine]);
 }
 
 function isIn({ kind, category }: CostRecord, rules: CostContext['rules']): boolean {
-  if (kind === 'gift') return rules.gifts === 'in';
-  if (kind === 'trade') return rules.trades === 'in';
+  if (kind === 'gift' && rules.gifts === 'out') return false;
+  if (kind === 'trade' && rules.trades === 'out') return false;
   return category !== 'tool' || rules.tools !== 'out';
 }
 

@@ -44,11 +44,9 @@ export function costsBy(
   currency: string,
   grouping: Grouping<CostRow>,
 ): Breakdown<Money, CostRow> {
-  return breakDown(
-    rows.filter(({ inTotals }) => inTotals),
-    grouping,
-    (group) => sumCosts(group, currency),
-  );
+  const counting = rows.filter(({ inTotals }) => inTotals);
+  const { groups } = breakDown(counting, grouping, (group) => sumCosts(group, currency));
+  return { groups, total: sumCosts(rows, currency) };
 }
 
 /** Each row once for every one that shares it, counting for that share: so that a breakdown by phase or part adds up. */
@@ -89,16 +87,17 @@ export function costsByShare(
 }
 
 /**
- * Rows with the total up to and with each; a row that is out of the totals leaves it as it was, and so does one that was replaced
- * later.
+ * Rows with the total up to and with each; a row that is out of the totals leaves it as it was, and so does one that does not
+ * count any more.
  */
 export function runningTotals(
   rows: readonly CostRow[],
   currency: string,
+  counts: (row: CostRow) => boolean = stillStands,
 ): { readonly row: CostRow; readonly total: Money }[] {
   let total: Money = { minor: 0, currency };
   return rows.map((row) => {
-    if (row.inTotals && stillStands(row)) total = sum([total, row.counted], currency);
+    if (row.inTotals && counts(row)) total = sum([total, row.counted], currency);
     return { row, total };
   });
 }

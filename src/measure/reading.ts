@@ -1,3 +1,4 @@
+import type { Standing } from '../ledger/standing.ts';
 import type { Instrument, Reading, Spec } from '../model/kinds.ts';
 import { type Quantity, showNumber } from '../units/quantity.ts';
 import { convertInterval, convertUnit } from '../units/unit.ts';
@@ -8,7 +9,7 @@ import { type Component, spreadOf } from './uncertain.ts';
 /** A reading worked out: its mean in the spec's unit, what is known of its uncertainty, and how. */
 export interface Measured extends ValueOnDay {
   readonly kind: 'read';
-  readonly reading: Reading;
+  readonly reading: Reading & Standing;
   /** Standard deviation of the repeats that count; undefined for fewer than two. */
   readonly s: number | undefined;
   /** How many repeats count; excluded ones stay visible and do not. */

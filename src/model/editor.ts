@@ -26,7 +26,7 @@ function describeField({
   jsonSchema: Record<string, unknown>;
 }): void {
   const facts = factsOf(zodSchema as z.ZodType);
-  for (const key of ['ref', 'private', 'editor', 'item']) delete jsonSchema[key];
+  for (const key of ['ref', 'reads', 'private', 'editor', 'item']) delete jsonSchema[key];
   if (facts.item) {
     const items = z.toJSONSchema(facts.item, { io: 'input', override: describeField });
     delete items.$schema;

@@ -3,6 +3,8 @@ import { z } from 'zod';
 /** What a field carries besides its type: which kind it points to, whether it may be published, and how an editor completes it. */
 export interface FieldFacts {
   readonly ref?: string;
+  /** What its text is read as: `date`, `amount`, `quantity` … */
+  readonly reads?: string;
   readonly private?: true;
   readonly editor?: Record<string, unknown>;
   readonly description?: string;
@@ -32,7 +34,7 @@ export function readBy<T>(name: string, read: (text: string) => T | Refusal, fac
       });
       return z.NEVER;
     })
-    .meta({ ...facts });
+    .meta({ reads: name, ...facts });
 }
 
 /** What an editor takes for a text that may look like a number. */

@@ -209,7 +209,7 @@ export const wholeNumber = () =>
       /^[1-9]\d{0,5}$/.test(value)
         ? Number(value)
         : { wrong: 'is not a whole number from 1 up', fix: 'write digits alone, like 4' },
-    { editor: { type: ['string', 'integer'] } },
+    { reads: 'integer', editor: { type: ['string', 'integer'] } },
   );
 
 /** A reading as its instrument showed it: the number and the decimals it was read with. */

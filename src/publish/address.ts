@@ -27,6 +27,10 @@ export interface Addresses {
   /** What each part really cost. */
   partCosts(project: Project): string;
   parts(project: Project): string;
+  /** The page of all downloads. */
+  data(project: Project): string;
+  /** A file of the downloads: `costs.csv`. */
+  dataFile(project: Project, name: string): string;
   phase(project: Project, id: string): string;
   source(project: Project, id: string): string;
   /** A ledger row of any kind, on the page where it stands. */
@@ -60,6 +64,8 @@ export function addressesOf(address: string): Addresses {
     donor: (project, source) => inProject(project, `donors/${source}/`),
     partCosts: (project) => inProject(project, 'costs/parts/'),
     parts: (project) => inProject(project, 'parts/'),
+    data: (project) => inProject(project, 'data/'),
+    dataFile: (project, name) => inProject(project, `data/${name}`),
     phase: (project, id) => `${to.hours(project)}#phase-${id}`,
     source: (project, id) => `${to.parts(project)}#source-${id}`,
     row: (project, id) => rowAddress(to, project, id),
@@ -74,9 +80,16 @@ function rowAddress(to: Addresses, project: Project, id: string): string {
   if (project.costs.some((row) => row.id === id)) return `${to.costs(project)}#${id}`;
   if (project.rates.some((row) => row.id === id)) return `${to.costs(project)}#${id}`;
   if (project.hours.some((row) => row.id === id)) return `${to.hours(project)}#${id}`;
-  if (project.orders.some((row) => row.id === id)) return `${to.budget(project)}#${id}`;
+  const order = project.orders.find((row) => row.rowId === id);
+  if (order) return `${to.budget(project)}#${order.id}`;
   if (project.budgets.some((row) => row.id === id)) return `${to.budget(project)}#${id}`;
   const said = project.corrections.find((item) => item.said === id);
   if (said && (said.by === undefined || said.kind === 'parts')) return to.correction(project, id);
-  return `${to.parts(project)}#${id}`;
+  if (
+    project.partRows.some((row) => row.rowId === id) ||
+    project.searches.some((row) => row.id === id)
+  )
+    return `${to.parts(project)}#${id}`;
+  // A cost row whose amount is withheld stands on no page by itself.
+  return to.costs(project);
 }

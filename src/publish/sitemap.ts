@@ -22,6 +22,7 @@ export function sitePages(book: Book, to: Addresses): SitePage[] {
       to.hours(project),
       to.parts(project),
       to.corrections(project),
+      to.data(project),
     ].map((path) => ({ path, changed: project.lastDay })),
     ...project.entries.map((entry) => ({ path: to.entry(project, entry), changed: entry.date })),
     ...project.now.specs.map(({ spec, latest }) => ({

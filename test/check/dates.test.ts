@@ -120,6 +120,24 @@ h-002,2025-03-08,5:00,teardown,fit,Screw out,2025-03-07
     `);
   });
 
+  it.each([
+    ['rates', 'id,date,recorded,from,to,rate,source', 'x-001,2025-03-02,DAY,EUR,GBP,0.8,A bank'],
+    ['searches', 'id,date,recorded,part,result', 's-001,2025-03-02,DAY,gib,none'],
+    [
+      'orders',
+      'id,date,recorded,amount,category,phase,what',
+      'o-1,2025-03-02,DAY,9,part,rebuild,It',
+    ],
+    ['budgets', 'id,date,recorded,amount,phase', 'b-001,2025-03-02,DAY,9,rebuild'],
+  ])('hold for the day that one of the %s was written down', async (kind, heading, row) => {
+    const written = (day: string) =>
+      check({ [`press/ledger/${kind}.csv`]: `${heading}\n${row.replace('DAY', day)}\n` });
+    expect(await written('2025-03-02')).toBe('');
+    expect(await written('2025-03-01')).toContain(
+      'recorded: "2025-03-01" is before date (2025-03-02)',
+    );
+  });
+
   it('may be the same day', async () => {
     const found = await check({
       'press/ledger/parts.yaml': ['got: 2025-03-10', 'got: 2025-04-12'],

@@ -21,7 +21,7 @@ s-002,2025-03-06,gib,none,blue
     expect(found).toMatchInlineSnapshot(`
       "press/ledger/searches.csv:1:21
         unknown field "colour"
-        → known fields: id, date, recorded, part, result, price, place, note, withhold, corrects, because"
+        → one of: id, date, recorded, part, result, price, place, note, withhold, corrects, because"
     `);
   });
 

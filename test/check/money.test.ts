@@ -141,3 +141,75 @@ x-001,2025-03-01,eur,GBP,"0,8431",Bank statement
     `);
   });
 });
+
+describe('an amount of any kind', () => {
+  const kinds = {
+    orders: [
+      'amount',
+      'id,date,amount,category,phase,what',
+      'o-001,2025-03-01,9.999,part,rebuild,It',
+    ],
+    budgets: ['amount', 'id,date,amount,phase', 'b-001,2025-03-01,9.999,rebuild'],
+    searches: ['price', 'id,date,part,result,price', 's-001,2025-03-05,gib,none,9.999'],
+  } as const;
+
+  it.each(Object.entries(kinds))('in %s has the decimals of its currency', async (kind, rows) => {
+    const [field, heading, row] = rows;
+    const file = `press/ledger/${kind}.csv`;
+    expect(await check({ [file]: `${heading}\n${row}\n` })).toContain(
+      `${field}: "9.999" has more decimals than GBP has (2)`,
+    );
+    expect(await check({ [file]: `${heading}\n${row.replace('9.999', '9.99')}\n` })).toBe('');
+  });
+
+  it.each(['orders', 'budgets'] as const)(
+    'in %s needs a rate into that of the project',
+    async (kind) => {
+      const [, heading, row] = kinds[kind];
+      const found = await check({
+        [`press/ledger/${kind}.csv`]: `${heading}\n${row.replace('9.999', '9.99 EUR')}\n`,
+      });
+      expect(found).toContain('amount: no recorded rate from EUR to GBP on or before 2025-03-01');
+    },
+  );
+
+  it('in a search may be in any, since it is in no total', async () => {
+    expect(await check({ 'press/ledger/searches.csv': ['14.00', '14.00 EUR'] })).toBe('');
+  });
+
+  it.each(['value', 'new-price', 'estimate', 'estimate-low', 'estimate-high', 'asking'])(
+    'of a part, its %s, is in that of the project',
+    async (field) => {
+      const withField = (amount: string) =>
+        check({ 'press/ledger/parts.yaml': ['  got: 2025', `  ${field}: ${amount}\n  got: 2025`] });
+      expect(await withField('9.99')).not.toContain('currency');
+      expect(await withField('9.99 GBP')).not.toContain('currency');
+      expect(await withField('9.99 EUR')).toContain(`press/ledger/parts.yaml:5:${field.length + 5}
+  ${field}: "9.99 EUR" is not in the project's currency
+  → write what it is in GBP`);
+      expect(await withField('9.999')).toContain('has more decimals than GBP has (2)');
+    },
+  );
+});
+
+describe('a rate that no longer counts', () => {
+  const costs = (date: string) => ({
+    'press/ledger/costs.csv': `id,date,recorded,amount,category,phase,what,corrects,because
+c-001,2025-03-10,,12.50 EUR,part,rebuild,A gib,,
+${date === '' ? '' : `c-002,2025-03-10,${date},11.00,part,rebuild,A gib,c-001,It was in pounds\n`}`,
+    'press/ledger/rates.csv': `id,date,from,to,rate,source
+x-001,2025-03-01,EUR,GBP,0.8431,A bank
+`,
+    'press/ledger/withdrawals.csv': `id,date,row,because
+w-001,2025-04-01,x-001,Of another year
+`,
+  });
+
+  it('serves no row that stands', async () => {
+    expect(await check(costs(''))).toContain('no recorded rate from EUR to GBP');
+  });
+
+  it('is not held against a row that was replaced', async () => {
+    expect(await check(costs('2025-03-20'))).toBe('');
+  });
+});

@@ -46,11 +46,14 @@ const required = {
   specs: ['id', 'name', 'about', 'quantity', 'unit', 'system'],
   instruments: ['id', 'name', 'quantity'],
   hours: ['id', 'date', 'hours', 'phase', 'work', 'what'],
-  costs: ['id', 'date', 'amount', 'category', 'phase', 'what'],
+  costs: ['id', 'date', 'amount', 'category', 'what'],
+  orders: ['id', 'date', 'amount', 'category', 'phase', 'what'],
+  budgets: ['id', 'date', 'amount'],
   parts: ['id', 'name', 'system', 'source'],
   readings: ['id', 'spec', 'date', 'state', 'values', 'unit', 'instrument'],
   rates: ['id', 'date', 'from', 'to', 'rate', 'source'],
   searches: ['id', 'date', 'part', 'result'],
+  withdrawals: ['id', 'date', 'row', 'because'],
 };
 
 describe('the schemas for editors', () => {

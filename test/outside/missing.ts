@@ -12,6 +12,7 @@ export interface Missing {
   readonly java: string | undefined;
   readonly browser: string | undefined;
   readonly atomSchema: string | undefined;
+  readonly dataPackageProfile: string | undefined;
 }
 
 declare module 'vitest' {
@@ -23,6 +24,7 @@ declare module 'vitest' {
 /** Looks for what npm can't bring along, and says once which checks are skipped without it. */
 export default async function lookForMissing(project: TestProject): Promise<void> {
   const schema = join(process.env.WITNESSMARK_SCHEMAS ?? '', 'atom.rng');
+  const profile = join(process.env.WITNESSMARK_SCHEMAS ?? '', 'datapackage-2.0/datapackage.json');
   const missing: Missing = {
     java: (await hasJava()) ? undefined : 'the Nu Html Checker needs java, which is not installed',
     browser: (await hasBrowser())
@@ -31,6 +33,9 @@ export default async function lookForMissing(project: TestProject): Promise<void
     atomSchema: existsSync(schema)
       ? undefined
       : 'the RELAX NG check of the feed needs atom.rng, in the folder that WITNESSMARK_SCHEMAS names',
+    dataPackageProfile: existsSync(profile)
+      ? undefined
+      : 'the profile check of datapackage.json needs datapackage-2.0/, in the folder that WITNESSMARK_SCHEMAS names',
   };
   for (const reason of Object.values(missing)) if (reason) console.log(`Skipped here: ${reason}.`);
   project.provide('missing', missing);

@@ -6,7 +6,7 @@ export async function pageKinds(): Promise<string[]> {
   const [project] = book.projects.filter(({ info }) => info.status === 'underway');
   const spec = project?.now.specs.find(({ change, verdict }) => change && verdict)?.spec.id;
   if (!project || !spec) throw new Error('the demo has no project under way with a judged change');
-  const inProject = ['', 'log/', 'costs/', 'hours/', 'parts/', 'specs/', `specs/${spec}/`];
+  const inProject = ['', 'log/', 'costs/', 'hours/', 'parts/', 'data/', 'specs/', `specs/${spec}/`];
   return [
     '',
     'method/',

@@ -19,6 +19,8 @@ test('sitePages lists every page with the day its content last changed, and no d
     '/press/costs/ 2025-04-13',
     '/press/hours/ 2025-04-13',
     '/press/parts/ 2025-04-13',
+    '/press/corrections/ 2025-04-13',
+    '/press/data/ 2025-04-13',
     '/press/log/2025-04-13-the-ram-slides/ 2025-04-13',
     '/press/specs/ram-play/ 2025-04-13',
     '/press/specs/screw-torque/ undefined',

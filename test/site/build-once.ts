@@ -1,9 +1,10 @@
 import { execFile } from 'node:child_process';
 import { cp, mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { promisify } from 'node:util';
 import type { TestProject } from 'vitest/node';
+import { correctedFiles } from './corrected-files.ts';
 import { plantSecrets } from './plant.ts';
 
 /** A site built for the tests. */
@@ -24,6 +25,8 @@ declare module 'vitest' {
     site: BuiltSite;
     /** One project of it, published in a folder of a host. */
     siteInFolder: BuiltSite;
+    /** A small project with corrections of every kind that shows on a page. */
+    correctedSite: BuiltSite;
   }
 }
 
@@ -46,11 +49,21 @@ export default async function buildOnce(project: TestProject): Promise<() => Pro
     await writeFile(join(one, 'site.yaml'), siteYaml.replace(address, IN_FOLDER));
     const inFolder = { content: one, address: IN_FOLDER, secrets };
     project.provide('siteInFolder', await build(join(home, 'one'), inFolder));
+    project.provide('correctedSite', await buildCorrected(join(home, 'corrected')));
   } catch (error) {
     await rm(home, { recursive: true, force: true });
     throw error;
   }
   return () => rm(home, { recursive: true, force: true });
+}
+
+async function buildCorrected(home: string): Promise<BuiltSite> {
+  const content = join(home, 'content');
+  for (const [file, text] of Object.entries(correctedFiles)) {
+    await mkdir(dirname(join(content, file)), { recursive: true });
+    await writeFile(join(content, file), text);
+  }
+  return build(home, { content, address: 'https://shed.example/', secrets: [] });
 }
 
 /** Builds a content folder by the same command that a builder types. */

@@ -9,6 +9,7 @@ export const PRIVATE_FIELDS: Readonly<Record<string, readonly string[]>> = {
   project: ['machine.identity'],
   instruments: ['serial'],
   costs: ['supplier', 'receipt'],
+  orders: ['supplier'],
   searches: ['place'],
 };
 
