@@ -22,8 +22,13 @@ export interface Decisions {
   readonly findings: readonly (Finding & Standing)[];
   readonly candidates: readonly (Candidate & Standing)[];
   readonly choices: readonly (Choice & Standing)[];
-  readonly preparations: readonly (Preparation & Standing)[];
+  readonly preparations: readonly PreparationRow[];
   readonly waits: readonly (Wait & Standing)[];
+}
+
+/** A row of a preparation: `id` is that of the preparation's first row, `rowId` its own. */
+export interface PreparationRow extends Preparation, Standing {
+  readonly rowId: string;
 }
 
 /** Puts the rows about deciding and waiting into order. Candidates, preparations and waits go by the id of their first row. */
@@ -48,7 +53,12 @@ export function decisionsOf(lists: Lists, corrections: readonly Correction[]): D
     findings: own(lists.findings).map(published),
     candidates: named(lists.candidates).map(published),
     choices: own(lists.choices),
-    preparations: named(lists.preparations),
+    preparations: own(lists.preparations).map((row) => ({
+      ...row,
+      rowId: row.id,
+      id: firstId(row.id),
+      parts: row.parts.map(firstId),
+    })),
     waits: named(lists.waits),
   };
 }

@@ -118,6 +118,7 @@ function makeEntries(read: ReadProject, drafts: boolean): Entry[] {
       slug,
       file,
       components: body.components,
+      links: body.links.map(({ url }) => url),
       words: body.words,
     })),
   )
@@ -132,7 +133,15 @@ function byDate<Row extends { readonly date: Day }>(rows: readonly Row[]): Row[]
 
 type Dated = Pick<
   Project,
-  'hours' | 'costs' | 'orders' | 'budgets' | 'readings' | 'searches' | 'entries' | 'parts' | 'corrections'
+  | 'hours'
+  | 'costs'
+  | 'orders'
+  | 'budgets'
+  | 'readings'
+  | 'searches'
+  | 'entries'
+  | 'parts'
+  | 'corrections'
   | 'findings'
   | 'candidates'
   | 'choices'
@@ -145,19 +154,37 @@ function daysOf(project: Dated): Day[] {
   const { hours, costs, orders, budgets, searches, entries } = project;
   const { findings, candidates, choices, preparations, waits } = project;
   const readings = project.readings.map(({ reading }) => reading);
-  const rows = [hours, costs, orders, budgets, searches, entries, readings, findings, candidates, choices, preparations, waits];
-  const steps = project.parts.flatMap(({ wanted, ordered, got, fitted, scrapped, sold, forSale }) => [
-    wanted,
-    ordered,
-    got,
-    fitted,
-    scrapped,
-    sold,
-    forSale,
-  ]);
+  const rows = [
+    hours,
+    costs,
+    orders,
+    budgets,
+    searches,
+    entries,
+    readings,
+    findings,
+    candidates,
+    choices,
+    preparations,
+    waits,
+  ];
+  const steps = project.parts.flatMap(
+    ({ wanted, ordered, got, fitted, scrapped, sold, forSale }) => [
+      wanted,
+      ordered,
+      got,
+      fitted,
+      scrapped,
+      sold,
+      forSale,
+    ],
+  );
   const ends = [...preparations.map(({ back }) => back), ...waits.map(({ until }) => until)];
   const said = project.corrections.map(({ on }) => on);
-  return [...rows.flatMap((list) => list.map(({ date }) => date)), ...steps, ...ends, ...said].filter(
-    (day) => day !== undefined,
-  );
+  return [
+    ...rows.flatMap((list) => list.map(({ date }) => date)),
+    ...steps,
+    ...ends,
+    ...said,
+  ].filter((day) => day !== undefined);
 }

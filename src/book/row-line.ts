@@ -39,6 +39,9 @@ export function rowLine(project: Project, id: string, language: string): string 
   const search = project.searches.find((row) => row.id === id);
   if (search) return `${nameOf(project.parts, search.part)}: ${search.result.replaceAll('-', ' ')}`;
 
+  const preparation = project.preparations.find((row) => row.rowId === id);
+  if (preparation) return `${preparation.kind}, ${preparation.what}`;
+
   const part = project.partRows.find((row) => row.rowId === id);
   return part && partLine(project, part, nameOf);
 }

@@ -1,6 +1,7 @@
 import type { ReadContent, ReadProject } from '../read/content.ts';
 import { type Problem, sortProblems } from '../read/problem.ts';
 import { type Day, dayIn } from '../time/day.ts';
+import { boughtPartsAreHad } from './bought.ts';
 import { budgetsFit } from './budgets.ts';
 import { componentsAreUsedRight } from './components.ts';
 import { correctionsHold } from './corrections.ts';
@@ -15,6 +16,7 @@ import { shownValuesAreMeasured } from './measured.ts';
 import { amountsHaveCurrency } from './money.ts';
 import { phasesDoNotLoop } from './phase-loop.ts';
 import { portionsFit } from './portions.ts';
+import { preparationsFit } from './preparations.ts';
 import { calibrationInDate, checkSite, isTimeZone, timeZoneExists } from './project.ts';
 import { referencesExist } from './references.ts';
 import type { Rule } from './rule.ts';
@@ -39,6 +41,8 @@ const rules: readonly Rule[] = [
   exclusionsAreExplained,
   readingPhotosExist,
   phasesDoNotLoop,
+  preparationsFit,
+  boughtPartsAreHad,
   entriesAreNamedByDay,
   momentsHaveAVideo,
   componentsAreUsedRight,

@@ -42,6 +42,8 @@ export const entryComponents: Readonly<Record<string, Readonly<Record<string, Pr
     phase: { ids: 'phases' },
     state: { words: partStates },
   },
+  Sources: {},
+  Wanted: {},
   Hazard: {
     signal: { required: true, words: ['DANGER', 'WARNING', 'CAUTION'] },
     hazard: { required: true },

@@ -21,9 +21,15 @@ export function sitePages(book: Book, to: Addresses): SitePage[] {
       to.costs(project),
       to.hours(project),
       to.parts(project),
+      to.sources(project),
+      to.wanted(project),
       to.corrections(project),
       to.data(project),
     ].map((path) => ({ path, changed: project.lastDay })),
+    ...project.now.parts.map(({ part, since }) => ({
+      path: to.part(project, part.id),
+      changed: since,
+    })),
     ...project.entries.map((entry) => ({ path: to.entry(project, entry), changed: entry.date })),
     ...project.now.specs.map(({ spec, latest }) => ({
       path: to.spec(project, spec.id),

@@ -7,10 +7,12 @@ import EntryTable from '../../components/EntryTable.astro';
 import Hazard from '../../components/Hazard.astro';
 import Parts from '../../components/Parts.astro';
 import Photo from '../../components/Photo.astro';
+import Sources from '../../components/Sources.astro';
 import Spec from '../../components/Spec.astro';
 import Tally from '../../components/Tally.astro';
 import TaskBox from '../../components/TaskBox.astro';
 import Timeline from '../../components/Timeline.astro';
+import Wanted from '../../components/Wanted.astro';
 import Working from '../../components/Working.astro';
 
 /** What an entry's text is rendered with: the components an author may use, and our own links, tables and task boxes. */
@@ -21,9 +23,11 @@ export const entryParts = {
   Hazard,
   Parts,
   Photo,
+  Sources,
   Spec,
   Tally,
   Timeline,
+  Wanted,
   Working,
   a: EntryLink,
   input: TaskBox,
