@@ -23,7 +23,13 @@ export interface Decisions {
   readonly candidates: readonly (Candidate & Standing)[];
   readonly choices: readonly (Choice & Standing)[];
   readonly preparations: readonly PreparationRow[];
-  readonly waits: readonly (Wait & Standing)[];
+  readonly waits: readonly (EndedWait & Standing)[];
+}
+
+/** A wait row; its `until` goes by another name, as that of a standing is the day the row was replaced. */
+export interface EndedWait extends Omit<Wait, 'until'> {
+  /** Day it ended. */
+  readonly ended: Day | undefined;
 }
 
 /** A row of a preparation: `id` is that of the preparation's first row, `rowId` its own. */
@@ -59,6 +65,8 @@ export function decisionsOf(lists: Lists, corrections: readonly Correction[]): D
       id: firstId(row.id),
       parts: row.parts.map(firstId),
     })),
-    waits: named(lists.waits),
+    waits: named(
+      lists.waits.map(({ value: { until: ended, ...wait } }) => ({ value: { ...wait, ended } })),
+    ),
   };
 }

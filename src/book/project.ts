@@ -179,7 +179,7 @@ function daysOf(project: Dated): Day[] {
       forSale,
     ],
   );
-  const ends = [...preparations.map(({ back }) => back), ...waits.map(({ until }) => until)];
+  const ends = [...preparations.map(({ back }) => back), ...waits.map(({ ended }) => ended)];
   const said = project.corrections.map(({ on }) => on);
   return [
     ...rows.flatMap((list) => list.map(({ date }) => date)),

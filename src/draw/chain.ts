@@ -17,22 +17,22 @@ const NEAR_PERCENT = 7;
  *      |-----||===========|--------
  *      26 Jul 2025       1 Mar 2026
  *
- * None for a part whose steps are all of one day.
+ * An open stretch ends on the day of the view. None for a part whose steps are all of one day.
  */
 export function drawChain(
-  { part, steps, preparations }: Chain,
+  { day, part, steps, preparations }: Chain,
   language: string,
 ): Drawing | undefined {
-  const [first] = steps;
-  const last = steps.at(-1);
-  if (first === undefined || last === undefined || first.date === last.date) return undefined;
+  const first = steps[0]?.date;
+  const last = preparations.some(({ back }) => back === undefined) ? day : steps.at(-1)?.date;
+  if (first === undefined || last === undefined || first === last) return undefined;
 
-  const place = linearScale([0, daysBetween(first.date, last.date)], [1.5, 98.5]);
-  const at = (day: Day) => place(daysBetween(first.date, day));
+  const place = linearScale([0, daysBetween(first, last)], [1.5, 98.5]);
+  const at = (date: Day) => place(daysBetween(first, date));
   const line = (from: number, to: number, name: string) =>
     node('line', { x1: across(from), x2: across(to), y1: LINE, y2: LINE, class: name });
   const prepared = preparations.map(({ row, back }) =>
-    line(at(row.date), at(back ?? last.date), 'wide'),
+    line(at(row.date), at(back ?? last), 'wide'),
   );
   const marks = steps.map(({ date }) =>
     node('line', {
@@ -43,14 +43,14 @@ export function drawChain(
       class: 'wide',
     }),
   );
-  const title = `${part.name}: ${steps.length} steps from ${first.date} to ${last.date}, to scale.`;
+  const title = `${part.name}: ${steps.length} steps from ${first} to ${last}, to scale.`;
   return fluidDrawing(HEIGHT, title, [
     line(0, 100, 'narrow'),
     ...prepared,
     ...marks,
     ...labels(steps, at),
-    date(first.date, 'start', language),
-    date(last.date, 'end', language),
+    endOfLine(first, 'start', language),
+    endOfLine(last, 'end', language),
   ]);
 }
 
@@ -81,7 +81,7 @@ function anchored(percent: number): Record<string, string> {
     : { x: across(percent), 'text-anchor': 'middle' };
 }
 
-function date(day: Day, anchor: 'start' | 'end', language: string): SvgNode {
+function endOfLine(day: Day, anchor: 'start' | 'end', language: string): SvgNode {
   const x = anchor === 'start' ? '0%' : '100%';
   return node(
     'text',

@@ -24,16 +24,18 @@ export type LooseStep = Omit<ChainStep, 'days'>;
 
 /** How a part came to be where it is, as of a day. */
 export interface Chain {
+  readonly day: Day;
   readonly part: PartRow;
   readonly steps: readonly ChainStep[];
   readonly preparations: readonly PreparationOnDay[];
   readonly where: Whereabouts;
 }
 
-/** The chain of a part as of the view's day; undefined for a part that had no row by then. */
+/** The chain of a part as of the view's day; undefined for a part that was not known by then. */
 export function chainOf(view: View, id: string): Chain | undefined {
+  const isKnown = view.parts.some((item) => item.part.id === id);
   const part = view.project.partRows.find((row) => row.id === id && standsOn(row, view.day));
-  if (part === undefined) return undefined;
+  if (!isKnown || part === undefined) return undefined;
 
   const preparations = preparationsOn(view).filter(({ row }) => row.parts.includes(id));
   const loose = [
@@ -43,6 +45,7 @@ export function chainOf(view: View, id: string): Chain | undefined {
     ...preparations.flatMap(stepsOfPreparation),
   ].filter((step): step is LooseStep => step !== undefined && step.date <= view.day);
   return {
+    day: view.day,
     part,
     steps: inOrder(loose),
     preparations,
@@ -86,7 +89,7 @@ function stepsOfPreparation({ row, back }: PreparationOnDay): LooseStep[] {
   const note = `${row.kind}: ${row.what}`;
   const begun = { what: row.out ? 'sent out' : 'work begun', date: row.date, row: row.rowId, note };
   if (back === undefined) return [begun];
-  return [begun, { what: row.out ? 'back' : 'work done', date: back, row: row.rowId, note }];
+  return [begun, { what: row.out ? 'back' : 'work done', date: back, row: row.rowId }];
 }
 
 /** By date; steps of one day stay as they came, which is the order of a part's life. */

@@ -96,16 +96,18 @@ function huntOf(view: View, item: PartOnDay, rows: readonly SearchRow[]): Hunt |
   };
 }
 
-/** Phases that a wait says stand still for want of the part; without one, the phase that the part belongs to. */
+/** Phases that a wait says stand still for want of the part; without one, the phase that the part belongs to, until that was called done. */
 function waitingFor({ project, day }: View, { part }: PartOnDay): readonly string[] {
   const waits = project.waits.filter(
     (wait) =>
       standsOn(wait, day) &&
       wait.part === part.id &&
-      (wait.until === undefined || wait.until > day),
+      (wait.ended === undefined || wait.ended > day),
   );
   if (waits.length > 0) return [...new Set(waits.map(({ phase }) => phase))];
-  return part.phase === undefined ? [] : [part.phase];
+  const phase = project.phases.find(({ id }) => id === part.phase);
+  const isOpen = phase !== undefined && (phase.finished === undefined || phase.finished > day);
+  return isOpen ? [phase.id] : [];
 }
 
 function countTries(rows: readonly SearchRow[], words: string): Figure<number, SearchRow> {

@@ -5,8 +5,22 @@ export async function pageKinds(): Promise<string[]> {
   const { book } = await openBuiltDemo();
   const [project] = book.projects.filter(({ info }) => info.status === 'underway');
   const spec = project?.now.specs.find(({ change, verdict }) => change && verdict)?.spec.id;
-  if (!project || !spec) throw new Error('the demo has no project under way with a judged change');
-  const inProject = ['', 'log/', 'costs/', 'hours/', 'parts/', 'data/', 'specs/', `specs/${spec}/`];
+  const part = project?.preparations.find(({ out }) => out)?.parts[0];
+  if (!project || !spec || !part)
+    throw new Error('the demo has no project under way with a judged change and a part sent out');
+  const inProject = [
+    '',
+    'log/',
+    'costs/',
+    'hours/',
+    'parts/',
+    'sources/',
+    'wanted/',
+    `parts/${part}/`,
+    'data/',
+    'specs/',
+    `specs/${spec}/`,
+  ];
   return [
     '',
     'method/',

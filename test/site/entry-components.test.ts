@@ -21,6 +21,8 @@ const TRACES: Readonly<Record<string, (page: Page) => Element[]>> = {
   Change: ({ root }) => select(root, 'figure.change'),
   Working: ({ root }) => select(root, 'details.working-out'),
   Timeline: ({ root }) => select(root, '.timeline'),
+  Sources: ({ root }) => select(root, 'figure.sources'),
+  Wanted: ({ root }) => select(root, 'aside.wanted'),
   Costs: ({ root }) => labelled(root, 'Cost rows'),
   Parts: ({ root }) => labelled(root, 'Parts'),
   Hazard: ({ root }) => select(root, 'aside.hazard'),

@@ -11,6 +11,7 @@ export const PRIVATE_FIELDS: Readonly<Record<string, readonly string[]>> = {
   costs: ['supplier', 'receipt'],
   orders: ['supplier'],
   searches: ['place'],
+  preparations: ['place'],
 };
 
 /** How every planted secret looks, wherever it turns up: letters, digits and hyphens pass any escaping unchanged. */
