@@ -3,6 +3,7 @@ import { costRows } from '../cost/cost-row.ts';
 import { correctionsOf, firstIds, standingsOf } from '../ledger/corrections.ts';
 import { stillStands } from '../ledger/standing.ts';
 import { gatherWithheld, published, WITHHELD, withholds } from '../ledger/withheld.ts';
+import { type LedgerMarks, marksOf } from '../mark/ledger-marks.ts';
 import type { CrossChecks } from '../measure/cross-check.ts';
 import { knownValues } from '../measure/known-values.ts';
 import type { ReadProject } from '../read/content.ts';
@@ -97,6 +98,8 @@ export function makeProject(
     values: deepFreeze(measured.values),
     valuesKnownOn: measured.on,
     recipes: measured.recipes,
+    // Not frozen through and through: the bytes of a hash can't be.
+    marks: soundMarks(read),
     firstDay: earliestDay(days) ?? lastDay,
     lastDay,
     asOf(day) {
@@ -109,6 +112,12 @@ export function makeProject(
     },
   };
   return Object.freeze(project);
+}
+
+/** The marks of a project that has any; broken ones are a problem of the check, and are not published. */
+function soundMarks(read: ReadProject): LedgerMarks | undefined {
+  const marks = marksOf(read);
+  return 'problems' in marks || marks.marks.length === 0 ? undefined : marks;
 }
 
 function makeEntries(read: ReadProject, drafts: boolean): Entry[] {

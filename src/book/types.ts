@@ -2,6 +2,7 @@ import type { CostRow, StandingRate } from '../cost/cost-row.ts';
 import type { WorkedRow } from '../hours/hours.ts';
 import type { Correction } from '../ledger/corrections.ts';
 import type { Standing } from '../ledger/standing.ts';
+import type { LedgerMarks } from '../mark/ledger-marks.ts';
 import type { Measured } from '../measure/reading.ts';
 import type { Recipe } from '../measure/recipe.ts';
 import type { SpecFigures } from '../measure/spec-figures.ts';
@@ -77,6 +78,8 @@ export interface Project extends Decisions {
   readonly corrections: readonly Correction[];
   readonly entries: readonly Entry[];
   readonly photos: readonly string[];
+  /** Its marks and the rows under them as published; undefined before the first mark. */
+  readonly marks: LedgerMarks | undefined;
   /** Earliest and latest day that anything is dated; the latest is the day that the site calls today. */
   readonly firstDay: Day;
   readonly lastDay: Day;

@@ -1,6 +1,7 @@
 import type { ReadContent, ReadProject } from '../read/content.ts';
 import { type Problem, sortProblems } from '../read/problem.ts';
 import { type Day, dayIn } from '../time/day.ts';
+import { askingHasADay } from './asking.ts';
 import { boughtPartsAreHad } from './bought.ts';
 import { budgetsFit } from './budgets.ts';
 import { componentsAreUsedRight } from './components.ts';
@@ -10,18 +11,24 @@ import { datesAreInOrder, nothingFromTheFuture } from './dates.ts';
 import { daysHave24Hours } from './day-hours.ts';
 import { derivedSpecsWorkOut, exclusionsAreExplained, readingPhotosExist } from './derived.ts';
 import { entriesAreNamedByDay, momentsHaveAVideo } from './entries.ts';
+import { estimatesAreInOrder } from './estimates.ts';
 import { idsAreUnique } from './ids.ts';
 import { knownIds } from './known-ids.ts';
+import { markedRowsStand } from './marked-rows.ts';
+import { marksHold } from './marks.ts';
 import { shownValuesAreMeasured } from './measured.ts';
 import { amountsHaveCurrency } from './money.ts';
+import { paymentsFitTheirOrders } from './orders.ts';
 import { phasesDoNotLoop } from './phase-loop.ts';
 import { portionsFit } from './portions.ts';
 import { preparationsFit } from './preparations.ts';
 import { calibrationInDate, checkSite, isTimeZone, timeZoneExists } from './project.ts';
+import { receiptsExist } from './receipts.ts';
 import { referencesExist } from './references.ts';
 import type { Rule } from './rule.ts';
 import { unitsFitQuantities } from './units.ts';
 import { withheldAmountsHide } from './withheld.ts';
+import { hoursAreOfAMachine } from './worked-on.ts';
 
 const rules: readonly Rule[] = [
   timeZoneExists,
@@ -35,6 +42,10 @@ const rules: readonly Rule[] = [
   portionsFit,
   withheldAmountsHide,
   budgetsFit,
+  askingHasADay,
+  hoursAreOfAMachine,
+  paymentsFitTheirOrders,
+  estimatesAreInOrder,
   correctionsHold,
   unitsFitQuantities,
   derivedSpecsWorkOut,
@@ -48,6 +59,9 @@ const rules: readonly Rule[] = [
   componentsAreUsedRight,
   shownValuesAreMeasured,
   calibrationInDate,
+  receiptsExist,
+  marksHold,
+  markedRowsStand,
 ];
 
 /** All problems of a content folder, those of reading included, in the order a builder works through them. */
@@ -59,7 +73,8 @@ export function checkContent(content: ReadContent, now: Date): Problem[] {
   return sortProblems([...content.problems, ...checkSite(content), ...found]);
 }
 
-function todayOf(project: ReadProject, now: Date): Day {
+/** Today in a project's own time zone. */
+export function todayOf(project: ReadProject, now: Date): Day {
   const zone = project.info?.value.timeZone ?? 'UTC';
   return dayIn(isTimeZone(zone) ? zone : 'UTC', now);
 }

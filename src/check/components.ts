@@ -51,9 +51,21 @@ function checkComponent(component: UsedComponent, entry: ReadEntry, input: RuleI
           ),
         ]
       : [];
+  const noBudget =
+    name === 'Budget' && input.project.lists.budgets.length === 0 && input.known.has('budgets')
+      ? [
+          problemAt(
+            component,
+            'component/no-budget',
+            '<Budget> shows a budget, and the project has none',
+            'write lines in ledger/budgets: id, date, amount, phase',
+          ),
+        ]
+      : [];
   return [
     ...missing,
     ...noVideo,
+    ...noBudget,
     ...component.props.flatMap((prop) => checkProp(prop, name, rules, input)),
   ];
 }

@@ -1,6 +1,7 @@
 import { type ListKind, listKinds, rowKinds } from '../model/kinds.ts';
 import type { ReadProject } from '../read/content.ts';
 import { type Problem, problemAt } from '../read/problem.ts';
+import type { RawRecord } from '../read/raw.ts';
 import type { Rule } from './rule.ts';
 
 /** An id names one thing: rows of the ledger share one set of ids, every other kind has its own. */
@@ -15,29 +16,23 @@ export const idsAreUnique: Rule = ({ project }) => {
 };
 
 function duplicatesIn(project: ReadProject, kinds: readonly ListKind[]): Problem[] {
-  const first = new Map<string, string>();
-  const taken = new Set(kinds.flatMap((kind) => project.lists[kind].map(({ value }) => value.id)));
-  const problems: Problem[] = [];
+  const first = new Map<string, RawRecord>();
+  const again: { readonly id: string; readonly raw: RawRecord }[] = [];
   for (const { value, raw } of kinds.flatMap((kind) => [...project.lists[kind]])) {
-    const place = raw.placeOf(['id']);
-    const where = `${place.file}:${place.line}`;
-    const before = first.get(value.id);
-    if (before === undefined) first.set(value.id, where);
-    else
-      problems.push(
-        problemAt(
-          place,
-          'id/duplicate',
-          `the id "${value.id}" stands already at ${before}`,
-          `write a free one, like "${freeId(value.id, taken)}"`,
-        ),
-      );
+    if (first.has(value.id)) again.push({ id: value.id, raw });
+    else first.set(value.id, raw);
   }
-  return problems;
+  const taken = new Set(first.keys());
+  return again.map(({ id, raw }) => {
+    const before = first.get(id)?.placeOf(['id']);
+    const message = `the id "${id}" stands already at ${before?.file}:${before?.line}`;
+    const fix = `write a free one, like "${freeId(id, taken)}"`;
+    return problemAt(raw.placeOf(['id']), 'id/duplicate', message, fix);
+  });
 }
 
-/** `c-014` → the next free `c-…`; a word gets a number after it. */
-function freeId(id: string, taken: Set<string>): string {
+/** A free id beside a taken one: `c-014` → the next free `c-…`; a word gets a number after it. */
+export function freeId(id: string, taken: Set<string>): string {
   const match = /^(.*?)(\d+)$/.exec(id);
   const stem = match?.[1] ?? `${id}-`;
   const width = match?.[2]?.length ?? 1;

@@ -34,15 +34,17 @@ const SINGULAR: Readonly<Record<string, string>> = {
   preparations: 'preparation',
   waits: 'wait',
   systems: 'system',
+  donors: 'donor machine',
 };
 
 /** Every id that a record or an entry's front matter names exists. */
 export const referencesExist: Rule = ({ project, known }) => {
-  const lists = (Object.keys(listKinds) as ListKind[]).flatMap((kind) =>
-    project.lists[kind].flatMap(({ raw }) => unknownIn(raw, [], listKinds[kind].shape, known)),
-  );
+  const lists = (Object.keys(listKinds) as ListKind[]).flatMap((kind) => {
+    const refs = refsOf(listKinds[kind].shape);
+    return project.lists[kind].flatMap(({ raw }) => unknownIn(raw, [], refs, known));
+  });
   const entries = project.entries.flatMap(({ raw, value }) => [
-    ...unknownIn(raw, [], singleKinds.entry.shape, known),
+    ...unknownIn(raw, [], ENTRY_REFS, known),
     ...(value.moments ?? []).flatMap((_, index) =>
       unknownIn(raw, ['moments', index], MOMENT_REFS, known),
     ),
@@ -50,34 +52,42 @@ export const referencesExist: Rule = ({ project, known }) => {
   return [...lists, ...entries];
 };
 
-const MOMENT_REFS = (singleKinds.entry.shape.moments.unwrap() as z.ZodArray<z.ZodObject>).element
-  .shape;
+/** The fields of a record that name others, and the kind they name: worked out once, not for each of many rows. */
+type Refs = readonly (readonly [field: string, kind: string])[];
+
+function refsOf(shape: Readonly<Record<string, unknown>>): Refs {
+  return Object.entries(shape).flatMap(([field, schema]) => {
+    const kind = refOf(schema as z.ZodType);
+    return kind === undefined ? [] : [[field, kind] as const];
+  });
+}
+
+const ENTRY_REFS = refsOf(singleKinds.entry.shape);
+const MOMENT_REFS = refsOf(
+  (singleKinds.entry.shape.moments.unwrap() as z.ZodArray<z.ZodObject>).element.shape,
+);
 
 function unknownIn(
   raw: RawRecord,
   path: readonly (string | number)[],
-  shape: Readonly<Record<string, unknown>>,
+  refs: Refs,
   known: KnownIds,
 ): Problem[] {
-  return Object.entries(shape).flatMap(([field, schema]) => {
-    const kind = refOf(schema as z.ZodType);
-    if (kind === undefined) return [];
-    return idsAt(raw, [...path, field]).flatMap(({ id, place }) =>
-      unknownId(id, kind, place, known),
-    );
-  });
+  return refs.flatMap(([field, kind]) =>
+    idsAt(raw, [...path, field]).flatMap(({ id, place }) => unknownId(id, kind, place, known)),
+  );
 }
 
 /** A problem when no record of the kind has the id. */
 export function unknownId(id: string, kind: string, place: Place, known: KnownIds): Problem[] {
   const ids = known.get(kind);
-  if (ids === undefined || ids.includes(id)) return [];
+  if (ids === undefined || ids.has(id)) return [];
   return [
     problemAt(
       place,
       'id/unknown',
       `unknown ${SINGULAR[kind] ?? kind} "${id}"`,
-      otherKind(id, kind, known) ?? suggest(id, ids) ?? whereToAdd(kind),
+      otherKind(id, kind, known) ?? suggest(id, [...ids]) ?? whereToAdd(kind),
     ),
   ];
 }
@@ -85,13 +95,14 @@ export function unknownId(id: string, kind: string, place: Place, known: KnownId
 /** What to do where the id is that of a row of another kind. */
 function otherKind(id: string, kind: string, known: KnownIds): string | undefined {
   const rows: readonly string[] = rowKinds;
-  const found = rowKinds.find((other) => known.get(other)?.includes(id));
+  const found = rowKinds.find((other) => known.get(other)?.has(id));
   if (found === undefined || !rows.includes(kind)) return undefined;
   return `"${id}" is in ${found}; name one of the ${kind}`;
 }
 
 function whereToAdd(kind: string): string {
   if (kind === 'work' || kind === 'people') return `add it to "${kind}" in project.yaml`;
+  if (kind === 'donors') return 'name a source of kind donor';
   return kind === 'rows'
     ? 'name the id of a row in ledger/'
     : `add it to ${kind}.yaml or ${kind}.csv`;

@@ -2,31 +2,68 @@ import { spawn } from 'node:child_process';
 import { cp, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { linesOf } from '../mark/marked-rows.ts';
 import { contentDir } from '../site/folders.ts';
+import { parseMarks } from '../trust/parse-marks.ts';
+import { publishLedger } from '../trust/publish.ts';
+import { LEDGER_ROWS, writeLedger } from './bench-ledger.ts';
 
 /** One thing measured, and what it should stay under. */
 interface Timing {
   readonly what: string;
   readonly seconds: number;
+  /** Most memory that the process held, in MB. */
+  readonly peak?: number;
   readonly target: number | undefined;
 }
 
-/** Times checking and building of the content folder in fresh temporary folders; the builder's own files are only read. */
-export async function main(): Promise<number> {
+/**
+ * Times checking and building of the content folder in fresh temporary folders; the builder's own files are only read.
+ * With `ledger`, times checking, marking and proving of a made-up ledger instead.
+ */
+export async function main([what]: readonly string[]): Promise<number> {
   const folder = await mkdtemp(join(tmpdir(), 'witnessmark-bench-'));
+  const ofLedger = what === 'ledger';
   try {
-    const timings = await measureAll(folder);
-    console.log(
-      `Node ${process.versions.node}, ${availableParallelism()} cores, content of ${contentDir}\n`,
-    );
-    for (const { what, seconds, target } of timings) {
+    const timings = ofLedger ? await measureLedger(folder) : await measureAll(folder);
+    const content = ofLedger ? `${LEDGER_ROWS} made-up rows` : `content of ${contentDir}`;
+    console.log(`Node ${process.versions.node}, ${availableParallelism()} cores, ${content}\n`);
+    for (const { what, seconds, peak, target } of timings) {
+      const memory = peak === undefined ? '' : `${peak.toFixed(0).padStart(7)} MB`;
       const goal = target === undefined ? '' : `   target ${target.toFixed(1)} s`;
-      console.log(`${what.padEnd(44)}${seconds.toFixed(2).padStart(7)} s${goal}`);
+      console.log(`${what.padEnd(44)}${seconds.toFixed(2).padStart(7)} s${memory}${goal}`);
     }
     return 0;
   } finally {
     await rm(folder, { recursive: true, force: true });
   }
+}
+
+/** The targets are for 100,000 rows on two cores. */
+async function measureLedger(folder: string): Promise<Timing[]> {
+  const content = join(folder, 'content');
+  await writeLedger(content);
+  const env = { WITNESSMARK_CONTENT: content };
+  return [
+    { what: 'check, before any mark', ...(await runMeasured(['check'], env)), target: 6 },
+    {
+      what: 'mark, the check before it included',
+      ...(await runMeasured(['mark'], env)),
+      target: 9,
+    },
+    { what: 'check, all rows marked', ...(await runMeasured(['check'], env)), target: 6 },
+    { what: 'proofs', seconds: await timeProofs(content), target: undefined },
+  ];
+}
+
+/** Works out every file that is published for a marked ledger. */
+async function timeProofs(content: string): Promise<number> {
+  const folder = join(content, 'engine');
+  const { marks } = parseMarks(await readFile(join(folder, 'marks.txt'), 'utf8'));
+  const rows = linesOf(await readFile(join(folder, 'marked-rows.jsonl'), 'utf8'));
+  const started = performance.now();
+  publishLedger(rows, marks);
+  return (performance.now() - started) / 1000;
 }
 
 async function measureAll(folder: string): Promise<Timing[]> {
@@ -76,10 +113,23 @@ async function copyWithoutPhotos(copy: string): Promise<void> {
   }
 }
 
+/** Prints what a process held at most, in kilobytes, as its last line. */
+const TELL_PEAK = `data:text/javascript,process.on('exit',()=>console.error(process.resourceUsage().maxRSS))`;
+
+type Environment = Readonly<Record<string, string>>;
+
 /** Runs a command in a process of its own; gives its seconds from start to end, start-up included. */
-async function run(command: string, env: Readonly<Record<string, string>>): Promise<number> {
+async function run(command: string, env: Environment): Promise<number> {
+  return (await runMeasured([command], env)).seconds;
+}
+
+/** The same, with the most memory that the process held, in MB. */
+async function runMeasured(
+  args: readonly string[],
+  env: Environment,
+): Promise<{ seconds: number; peak: number }> {
   const started = performance.now();
-  const child = spawn(process.execPath, ['src/cli/run.mjs', command], {
+  const child = spawn(process.execPath, ['--import', TELL_PEAK, 'src/cli/run.mjs', ...args], {
     env: { ...process.env, ...env },
     stdio: ['ignore', 'ignore', 'pipe'],
   });
@@ -88,6 +138,7 @@ async function run(command: string, env: Readonly<Record<string, string>>): Prom
     errors += text;
   });
   const status = await new Promise<number | null>((resolve) => child.on('close', resolve));
-  if (status !== 0) throw new Error(`${command} ended with ${status}: ${errors}`);
-  return (performance.now() - started) / 1000;
+  if (status !== 0) throw new Error(`${args.join(' ')} ended with ${status}: ${errors}`);
+  const seconds = (performance.now() - started) / 1000;
+  return { seconds, peak: Number(errors.trim().split('\n').at(-1)) / 1024 };
 }

@@ -13,7 +13,7 @@ export function describeProblems(problems: readonly Problem[], contentDir: strin
     .map(({ level, file, line, column, message, fix }) => {
       const place = styleText('bold', `${shownPath(contentDir, file)}:${line}:${column}`);
       const kind = level === 'warning' ? styleText('yellow', ' (warning)') : '';
-      return `${place}${kind}\n  ${message}${fix ? `\n  ${styleText('green', '→')} ${fix}` : ''}\n`;
+      return `${place}${kind}\n  ${message}${fix ? `\n  ${styleText('green', '→')} ${fix.replaceAll('\n', '\n    ')}` : ''}\n`;
     })
     .join('\n');
 }

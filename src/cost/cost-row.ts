@@ -53,6 +53,11 @@ export function isCredit(kind: CostRecord['kind']): boolean {
   return CREDITS.has(kind);
 }
 
+/** Whether a kind of cost row is money for something given away for good: sold, or weighed in. */
+export function isTakings(kind: CostRecord['kind']): boolean {
+  return kind === 'sale' || kind === 'scrap';
+}
+
 /** Whether a kind of cost row is money at all. */
 export function isMoney(kind: CostRecord['kind']): boolean {
   return kind !== 'gift' && kind !== 'trade';
@@ -118,6 +123,16 @@ function cut(whole: Money, percent: string): readonly Money[] {
   // More than the whole is refused by the check; the book can still be opened.
   if (mine >= hundred) return [whole];
   return allocate(whole, [mine, hundred - mine]);
+}
+
+/** What money counts for in the totals by the project's rule for shop tools: all of it, a share, or nothing. */
+export function countsAs(
+  category: CostRecord['category'],
+  money: Money,
+  { tools }: ProjectInfo['rules'],
+): Money {
+  if (category !== 'tool' || tools === 'in') return money;
+  return tools === 'out' ? zero(money.currency) : (cut(money, tools.percent)[0] ?? money);
 }
 
 function isIn({ kind, category }: CostRecord, rules: CostContext['rules']): boolean {

@@ -1,9 +1,9 @@
 import type { View } from '../book/types.ts';
-import { exponentOf } from '../money/currency.ts';
-import { type Money, showMoney } from '../money/money.ts';
+import { showMoney } from '../money/money.ts';
 import { type Day, daysBetween, showShortDay } from '../time/day.ts';
 import { linearScale, roundTicks } from './scale.ts';
 import { across, type Drawing, fluidDrawing, node } from './svg.ts';
+import { showWhole } from './whole-money.ts';
 
 const HEIGHT = 220;
 const TOP = 20;
@@ -69,15 +69,4 @@ export function drawSpending(view: View, language: string): Drawing | undefined 
   ];
   const title = `Money spent from ${showShortDay(from, language)} to ${showShortDay(view.day, language)}, credits taken off: ${showMoney({ minor, currency }, language)}.`;
   return fluidDrawing(HEIGHT, title, [...scale, ...steps, ...dates]);
-}
-
-function showWhole(amount: Money, language: string): string {
-  const exponent = exponentOf(amount.currency) ?? 0;
-  const format = new Intl.NumberFormat(language, {
-    style: 'currency',
-    currency: amount.currency,
-    minimumFractionDigits: 0,
-    maximumFractionDigits: 0,
-  });
-  return format.format(Math.round(amount.minor / 10 ** exponent));
 }

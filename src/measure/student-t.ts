@@ -6,6 +6,16 @@ export function coverageFactor(p: number, nu: number): number {
   if (!(p > 0 && p < 1)) throw new RangeError(`coverage probability ${p} is not between 0 and 1`);
   if (!(nu >= 1)) throw new RangeError(`degrees of freedom ${nu} are fewer than 1`);
 
+  const key = `${p} ${nu}`;
+  const found = factors.get(key) ?? bisect(p, nu);
+  factors.set(key, found);
+  return found;
+}
+
+/** Most readings have a few repeats, so the same few factors are asked for again and again. */
+const factors = new Map<string, number>();
+
+function bisect(p: number, nu: number): number {
   let low = 0;
   let high = 1;
   while (insideProbability(high, nu) < p) high *= 2;

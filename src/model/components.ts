@@ -36,12 +36,14 @@ export const entryComponents: Readonly<Record<string, Readonly<Record<string, Pr
     source: { ids: 'sources' },
     category: { words: costCategories },
   },
+  Budget: {},
   Parts: {
     source: { ids: 'sources' },
     system: { ids: 'systems' },
     phase: { ids: 'phases' },
     state: { words: partStates },
   },
+  Donor: { of: { required: true, ids: 'donors' } },
   Sources: {},
   Wanted: {},
   Hazard: {

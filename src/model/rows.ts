@@ -48,7 +48,7 @@ export const partSchema = z.strictObject({
     .meta({ description: 'stated value, by which it bears its share of a donor' })
     .optional(),
   'new-price': amount().meta({ description: 'what a new one would have cost' }).optional(),
-  estimate: amount().meta({ description: 'what it may cost, while it is not bought' }).optional(),
+  estimate: amount().meta({ description: 'what one may cost, while it is not bought' }).optional(),
   'estimate-low': amount().optional(),
   'estimate-high': amount().optional(),
   wanted: day().optional(),

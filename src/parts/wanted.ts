@@ -18,8 +18,8 @@ export interface WantedList {
 export function wantedOn(view: View): WantedList {
   const offers = view.parts.flatMap((item): Offer[] => {
     const since = item.part.forSale;
-    const isOffered = since !== undefined && since <= view.day && !isGone(item);
-    return isOffered ? [{ item, since }] : [];
+    const isHere = item.state === 'noted' || item.state === 'in-hand';
+    return isHere && since !== undefined && since <= view.day ? [{ item, since }] : [];
   });
   return {
     wanted: huntsOn(view).hunts.filter(({ found, item }) => found === undefined && !isGone(item)),

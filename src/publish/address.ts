@@ -38,6 +38,8 @@ export interface Addresses {
   data(project: Project): string;
   /** A file of the downloads: `costs.csv`. */
   dataFile(project: Project, name: string): string;
+  /** The page of the project's marks, which there is once it has one. */
+  marks(project: Project): string;
   phase(project: Project, id: string): string;
   source(project: Project, id: string): string;
   /** A ledger row of any kind, on the page where it stands. */
@@ -77,6 +79,7 @@ export function addressesOf(address: string): Addresses {
     wantedFeed: (project) => inProject(project, 'wanted.atom'),
     data: (project) => inProject(project, 'data/'),
     dataFile: (project, name) => inProject(project, `data/${name}`),
+    marks: (project) => inProject(project, 'marks/'),
     phase: (project, id) => `${to.hours(project)}#phase-${id}`,
     source: (project, id) => `${to.sources(project)}#source-${id}`,
     row: (project, id) => rowAddress(to, project, id),
@@ -95,7 +98,8 @@ function rowAddress(to: Addresses, project: Project, id: string): string {
   if (order) return `${to.budget(project)}#${order.id}`;
   if (project.budgets.some((row) => row.id === id)) return `${to.budget(project)}#${id}`;
   const said = project.corrections.find((item) => item.said === id);
-  if (said && (said.by === undefined || said.kind === 'parts')) return to.correction(project, id);
+  if (said && (said.by === undefined || said.kind === 'parts' || said.kind === 'orders'))
+    return to.correction(project, id);
   const part = project.partRows.find((row) => row.rowId === id);
   // A part whose last row was withdrawn has no page any more.
   if (part)

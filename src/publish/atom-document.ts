@@ -24,6 +24,8 @@ export interface FeedItem {
   readonly author?: string | undefined;
   readonly category: { readonly term: string; readonly label: string };
   readonly alternate: string;
+  /** A page beside it. */
+  readonly related?: { readonly title: string; readonly href: string } | undefined;
   readonly summary: string;
   /** HTML. */
   readonly content: string;
@@ -49,7 +51,7 @@ export function writeFeed(head: FeedHead, items: readonly FeedItem[]): string {
 }
 
 function writeItem(item: FeedItem): string {
-  const { author, category } = item;
+  const { author, category, related } = item;
   return [
     '  <entry>',
     `    <id>${escapeXml(item.id)}</id>`,
@@ -59,6 +61,11 @@ function writeItem(item: FeedItem): string {
     ...(author ? [`    <author><name>${escapeXml(author)}</name></author>`] : []),
     `    <category term="${category.term}" label="${escapeXml(category.label)}"/>`,
     `    <link rel="alternate" type="text/html" href="${escapeXml(item.alternate)}"/>`,
+    ...(related
+      ? [
+          `    <link rel="related" type="text/html" title="${escapeXml(related.title)}" href="${escapeXml(related.href)}"/>`,
+        ]
+      : []),
     `    <summary>${escapeXml(item.summary)}</summary>`,
     `    <content type="html">${escapeXml(item.content)}</content>`,
     '  </entry>',

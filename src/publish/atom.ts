@@ -7,6 +7,7 @@ import { showDuration } from '../time/duration.ts';
 import { noonIn } from '../time/noon.ts';
 import type { Addresses } from './address.ts';
 import { type FeedItem, writeFeed } from './atom-document.ts';
+import { markOver, showMark } from './ledger-marks.ts';
 
 /**
  * All entries of all projects as an Atom feed (RFC 4287), the newest first.
@@ -57,13 +58,15 @@ function feedItem(item: Item, site: Site, to: Addresses): FeedItem {
     author: builder === site.builder ? undefined : builder,
     category: { term: project.id, label: project.info.name },
     alternate,
+    related: project.marks && { title: 'Marks', href: to.absolute(to.marks(project)) },
     summary: entry.summary,
-    content: content(item, site, escapeXml(alternate)),
+    content: content(item, site, to),
   };
 }
 
 /** The summary and the running totals as plain HTML, which any reader shows; the whole entry is one link away. */
-function content({ project, entry }: Item, site: Site, address: string): string {
+function content({ project, entry }: Item, site: Site, to: Addresses): string {
+  const address = escapeXml(to.absolute(to.entry(project, entry)));
   const view = project.asOf(entry.date);
   const added = addedSince(view, entry);
   const rows = [
@@ -79,5 +82,14 @@ function content({ project, entry }: Item, site: Site, address: string): string 
     (cells) =>
       `<tr>${cells.map((cell, index) => (index === 0 ? `<th>${cell}</th>` : `<td>${escapeXml(cell)}</td>`)).join('')}</tr>`,
   );
-  return `<p>${escapeXml(entry.summary)}</p><table><thead><tr><th></th><th>This entry added</th><th>Running total</th></tr></thead><tbody>${rows.join('')}</tbody></table><p><a href="${address}">${escapeXml(entry.title)}</a></p>`;
+  return `<p>${escapeXml(entry.summary)}</p><table><thead><tr><th></th><th>This entry added</th><th>Running total</th></tr></thead><tbody>${rows.join('')}</tbody></table><p><a href="${address}">${escapeXml(entry.title)}</a></p>${marked({ project, entry }, site, to)}`;
+}
+
+/** The mark that closed over the rows of the entry's day; an entry since the newest mark has none yet. */
+function marked({ project, entry }: Pick<Item, 'project' | 'entry'>, site: Site, to: Addresses) {
+  const mark = markOver(project, entry.date);
+  if (mark === undefined) return '';
+  const { rows, root, date } = showMark(mark, site.language);
+  const address = escapeXml(to.absolute(to.marks(project)));
+  return `<p>Ledger marked ${escapeXml(date)}: <a href="${address}">${escapeXml(rows)}, root ${escapeXml(root)}</a></p>`;
 }

@@ -1,7 +1,9 @@
 import type { Book } from '../book/types.ts';
+import { hasBudget } from '../cost/budget-figures.ts';
 import { escapeXml } from '../draw/svg.ts';
 import { type Day, latestDay } from '../time/day.ts';
 import type { Addresses } from './address.ts';
+import { newestMark } from './ledger-marks.ts';
 
 /** A page of the site and the day it last changed. */
 export interface SitePage {
@@ -19,6 +21,11 @@ export function sitePages(book: Book, to: Addresses): SitePage[] {
       to.log(project),
       to.specs(project),
       to.costs(project),
+      to.partCosts(project),
+      ...project.sources
+        .filter(({ kind }) => kind === 'donor')
+        .map(({ id }) => to.donor(project, id)),
+      ...(hasBudget(project) ? [to.budget(project)] : []),
       to.hours(project),
       to.parts(project),
       to.sources(project),
@@ -30,6 +37,7 @@ export function sitePages(book: Book, to: Addresses): SitePage[] {
       path: to.part(project, part.id),
       changed: since,
     })),
+    ...(project.marks ? [{ path: to.marks(project), changed: newestMark(project)?.date }] : []),
     ...project.entries.map((entry) => ({ path: to.entry(project, entry), changed: entry.date })),
     ...project.now.specs.map(({ spec, latest }) => ({
       path: to.spec(project, spec.id),

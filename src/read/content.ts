@@ -10,6 +10,7 @@ import {
 } from '../model/kinds.ts';
 import { readCsv } from './csv.ts';
 import { listContent, type ProjectFiles, type RecordFile, readContentFile } from './files.ts';
+import { type MarkFiles, readMarkFiles } from './mark-files.ts';
 import { type EntryBody, readMdx } from './mdx.ts';
 import { type Problem, problemAt } from './problem.ts';
 import { decodeText } from './text.ts';
@@ -24,6 +25,7 @@ export interface ReadEntry extends Understood<EntryInfo> {
   readonly body: EntryBody;
 }
 
+/** The records of a project by kind. */
 export type Lists = { readonly [Kind in ListKind]: readonly Understood<RecordOf<Kind>>[] };
 
 /** Everything a project's files say, each record with its place; nothing is checked against anything yet. */
@@ -33,6 +35,8 @@ export interface ReadProject {
   readonly lists: Lists;
   readonly entries: readonly ReadEntry[];
   readonly photos: readonly string[];
+  /** What earlier marks left in the folder, and hashes of files that rows name. */
+  readonly marks: MarkFiles;
   /** Records that were seen but not understood: a reference to one of them is no mistake of its own. */
   readonly lost: Lost;
 }
@@ -127,7 +131,9 @@ async function readProject(
     if (read === undefined || read.problems.length > 0) lostKinds.add(kind);
     if (read === undefined) continue;
     if (kind === 'project') info = one(read, singleKinds.project, 'project', problems);
-    else lists[kind].push(...many(read, kind, problems, lostIds.get(kind) ?? []));
+    else
+      for (const record of many(read, kind, problems, lostIds.get(kind) ?? []))
+        lists[kind].push(record);
   }
   if (info === undefined) for (const kind of ['project', 'work', 'people']) lostKinds.add(kind);
   if (!files.records.some(({ kind }) => kind === 'project')) {
@@ -154,6 +160,7 @@ async function readProject(
     lists: lists as unknown as Lists,
     entries,
     photos: files.photos,
+    marks: await readMarkFiles(contentDir, files, lists as unknown as Lists),
     lost,
   };
 }
@@ -169,7 +176,7 @@ function many(
   problems: Problem[],
   lostIds: string[],
 ): unknown[] {
-  problems.push(...read.problems);
+  for (const problem of read.problems) problems.push(problem);
   const schema: z.ZodObject = listKinds[kind];
   return read.records.flatMap((raw) => {
     const result = understand(raw, schema, `${kind} record`);

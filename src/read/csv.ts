@@ -1,5 +1,5 @@
-import { type Problem, problemAt } from './problem.ts';
-import { PlaceMap, type RawValue } from './raw.ts';
+import { type Place, type Problem, problemAt } from './problem.ts';
+import type { Path, RawRecord, RawValue } from './raw.ts';
 import type { ReadRecords } from './yaml.ts';
 
 /** A cell and the line and column where it starts. */
@@ -9,13 +9,19 @@ export interface Cell {
   readonly column: number;
 }
 
+/** Splits RFC 4180 text into rows of cells with their places; with a problem the rows end before it. */
+export function splitCsv(text: string, file: string): { rows: Cell[][]; problems: Problem[] } {
+  const rows: Cell[][] = [];
+  const problems = eachRow(text, file, (row) => rows.push(row));
+  return { rows, problems };
+}
+
 /**
- * Splits RFC 4180 text into rows of cells with their places.
+ * Hands on one row after the other, so that a long table is never held as cells as a whole.
  * CR LF and LF both end a row; the separator is the one of `,` and `;` (spreadsheets of half the world) that the header uses.
  */
-export function splitCsv(text: string, file: string): { rows: Cell[][]; problems: Problem[] } {
+function eachRow(text: string, file: string, use: (row: Cell[]) => void): Problem[] {
   const separator = separatorOf(text);
-  const rows: Cell[][] = [];
   let row: Cell[] = [];
   let offset = 0;
   let line = 1;
@@ -31,17 +37,14 @@ export function splitCsv(text: string, file: string): { rows: Cell[][]; problems
       for (;;) {
         const quote = text.indexOf('"', offset);
         if (quote === -1)
-          return {
-            rows,
-            problems: [
-              problemAt(
-                { file, ...start },
-                'csv/open-quote',
-                'a quoted cell is never closed',
-                'end the cell with "',
-              ),
-            ],
-          };
+          return [
+            problemAt(
+              { file, ...start },
+              'csv/open-quote',
+              'a quoted cell is never closed',
+              'end the cell with "',
+            ),
+          ];
         const part = text.slice(offset, quote);
         value += part;
         for (let i = part.indexOf('\n'); i !== -1; i = part.indexOf('\n', i + 1)) {
@@ -55,17 +58,14 @@ export function splitCsv(text: string, file: string): { rows: Cell[][]; problems
       }
       if (offset < text.length && text[offset] !== separator && !isLineEnd(text, offset)) {
         const place = { file, line, column: offset - lineStart + 1 };
-        return {
-          rows,
-          problems: [
-            problemAt(
-              place,
-              'csv/stray-quote',
-              `"${text[offset]}" stands after a closing quote`,
-              'double every quote inside a quoted cell',
-            ),
-          ],
-        };
+        return [
+          problemAt(
+            place,
+            'csv/stray-quote',
+            `"${text[offset]}" stands after a closing quote`,
+            'double every quote inside a quoted cell',
+          ),
+        ];
       }
     } else {
       const end = endOfCell(text, offset, separator);
@@ -79,13 +79,13 @@ export function splitCsv(text: string, file: string): { rows: Cell[][]; problems
       if (offset < text.length) continue;
       row.push({ text: '', line, column: offset - lineStart + 1 });
     }
-    rows.push(row);
+    use(row);
     row = [];
     offset += text.startsWith('\r\n', offset) ? 2 : 1;
     line++;
     lineStart = offset;
   }
-  return { rows, problems: [] };
+  return [];
 }
 
 function endOfCell(text: string, from: number, separator: string): number {
@@ -99,75 +99,124 @@ function isLineEnd(text: string, offset: number): boolean {
 }
 
 function separatorOf(text: string): string {
-  const header = text.replace(/"[^"]*"/g, '').split('\n', 1)[0] ?? '';
+  const header = /^(?:"[^"]*"|[^"\n])*/.exec(text)?.[0].replace(/"[^"]*"/g, '') ?? '';
   return header.split(';').length > header.split(',').length ? ';' : ',';
 }
 
 /** Reads a CSV file with a header line into records. Empty cells are absent; `machine.maker` in the header nests. */
 export function readCsv(text: string, file: string): ReadRecords {
-  const { rows, problems } = splitCsv(text, file);
-  if (problems.length > 0) return { records: [], problems };
-  const [header, ...body] = rows;
-  if (header === undefined) return { records: [], problems: [] };
-  const wrong = headerProblems(header, file);
-  if (wrong.length > 0) return { records: [], problems: wrong };
-
-  const found: Problem[] = [];
-  const records = body
-    .filter((cells) => cells.length > 1 || cells[0]?.text !== '')
-    .flatMap((cells) => {
-      if (cells.length === header.length) return [recordOf(header, cells, file)];
-      const place = { file, line: cells[0]?.line ?? 1, column: 1 };
-      found.push(
-        problemAt(
-          place,
-          'csv/ragged',
-          `${cells.length} cells where the header has ${header.length}`,
-          'put quotes around a cell that contains a separator',
-        ),
-      );
-      return [];
-    });
-  return { records, problems: found };
+  let columns: Columns | undefined;
+  const wrong: Problem[] = [];
+  const ragged: Problem[] = [];
+  const records: RawRecord[] = [];
+  const broken = eachRow(text, file, (cells) => {
+    if (columns === undefined) {
+      columns = columnsOf(cells, file);
+      wrong.push(...headerProblems(cells, file));
+    } else if (cells.length === columns.header.length && !isBlank(cells))
+      records.push(recordOf(columns, cells));
+    else if (!isBlank(cells)) ragged.push(raggedRow(cells, columns));
+  });
+  if (broken.length > 0) return { records: [], problems: broken };
+  return wrong.length > 0 ? { records: [], problems: wrong } : { records, problems: ragged };
 }
 
-function recordOf(header: readonly Cell[], cells: readonly Cell[], file: string) {
-  const places = new PlaceMap(file);
+/** An empty line. */
+function isBlank(cells: readonly Cell[]): boolean {
+  return cells.length === 1 && cells[0]?.text === '';
+}
+
+function raggedRow(cells: readonly Cell[], { file, header }: Columns): Problem {
+  return problemAt(
+    { file, line: cells[0]?.line ?? 1, column: 1 },
+    'csv/ragged',
+    `${cells.length} cells where the header has ${header.length}`,
+    'put quotes around a cell that contains a separator',
+  );
+}
+
+/** The header of a file, shared by all its records. */
+interface Columns {
+  readonly file: string;
+  readonly header: readonly Cell[];
+  readonly names: readonly string[];
+  readonly paths: readonly (readonly string[])[];
+  readonly index: ReadonlyMap<string, number>;
+}
+
+function columnsOf(header: readonly Cell[], file: string): Columns {
+  const names = header.map(({ text }) => text.trim());
+  return {
+    file,
+    header,
+    names,
+    paths: names.map((name) => name.split('.')),
+    index: new Map(names.map((name, index) => [name, index])),
+  };
+}
+
+/** A line of a table. It keeps where its cells start and no more: a ledger has many rows and few problems. */
+class CsvRecord implements RawRecord {
+  readonly value: RawValue;
+  readonly #columns: Columns;
+  /** Line and column of each cell, one after the other. */
+  readonly #places: readonly number[];
+
+  constructor(value: RawValue, columns: Columns, cells: readonly Cell[]) {
+    this.value = value;
+    this.#columns = columns;
+    this.#places = cells.flatMap(({ line, column }) => [line, column]);
+  }
+
+  get columns(): readonly string[] {
+    return this.#columns.names;
+  }
+
+  placeOf(path: Path): Place {
+    const { file, header } = this.#columns;
+    // A field that has no column is missing from the header, once for all rows.
+    if (path.length === 0) return { file, line: header[0]?.line ?? 1, column: 1 };
+    const index = this.#indexOf(path);
+    if (index === undefined) return this.placeOf(path.slice(0, -1));
+    return { file, line: this.#places[2 * index] ?? 1, column: this.#places[2 * index + 1] ?? 1 };
+  }
+
+  keyPlaceOf(path: Path): Place {
+    const { file, header } = this.#columns;
+    const name = header[this.#indexOf(path) ?? -1];
+    return name ? { file, line: name.line, column: name.column } : this.placeOf(path.slice(0, -1));
+  }
+
+  #indexOf(path: Path): number | undefined {
+    return this.#columns.index.get(path.join('.'));
+  }
+}
+
+function recordOf(columns: Columns, cells: readonly Cell[]): RawRecord {
   const value: Record<string, RawValue> = {};
-  // A field that has no column is missing from the header, once for all rows.
-  places.setValue([], header[0]?.line ?? 1, 1);
-  header.forEach((name, index) => {
-    const cell = cells[index];
-    const path = name.text.trim().split('.');
-    places.setKey(path, name.line, name.column);
-    if (cell === undefined) return;
-    places.setValue(path, cell.line, cell.column);
-    if (cell.text.trim() === '') return;
-    setPath(value, path, cell.text.trim());
+  columns.paths.forEach((path, column) => {
+    const text = cells[column]?.text.trim() ?? '';
+    if (text !== '') setPath(value, path, text);
   });
-  return places.record(value, []);
+  return new CsvRecord(value, columns, cells);
 }
 
 function setPath(record: Record<string, RawValue>, path: readonly string[], text: string): void {
   const [key = '', ...rest] = path;
   if (rest.length === 0) {
-    Object.defineProperty(record, key, {
-      value: text,
-      enumerable: true,
-      configurable: true,
-      writable: true,
-    });
+    setOwn(record, key, text);
     return;
   }
   const held = Object.hasOwn(record, key) ? record[key] : undefined;
   const inner = typeof held === 'object' ? (held as Record<string, RawValue>) : {};
-  Object.defineProperty(record, key, {
-    value: inner,
-    enumerable: true,
-    configurable: true,
-    writable: true,
-  });
+  setOwn(record, key, inner);
   setPath(inner, rest, text);
+}
+
+/** A column may have any name; this one would change what the record is. Other names are set plainly, which keeps records small. */
+function setOwn(record: Record<string, RawValue>, key: string, value: RawValue): void {
+  if (key !== '__proto__') record[key] = value;
+  else Object.defineProperty(record, key, { value, enumerable: true, configurable: true });
 }
 
 function headerProblems(header: readonly Cell[], file: string): Problem[] {

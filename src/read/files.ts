@@ -20,6 +20,8 @@ export interface ProjectFiles {
   readonly entries: readonly string[];
   /** Names of all files in `photos/`. */
   readonly photos: readonly string[];
+  /** Names of all files in `receipts/`. */
+  readonly receipts: readonly string[];
 }
 
 /** What the content folder holds. */
@@ -29,7 +31,9 @@ export interface ContentFiles {
 }
 
 const KINDS = [...Object.keys(listKinds), 'project'];
-const PLAIN_FOLDERS = new Set(['ledger', 'entries', 'photos']);
+const PLAIN_FOLDERS = new Set(['ledger', 'entries', 'photos', 'receipts']);
+/** What the mark command writes and `mark-files.ts` reads. */
+const MARK_FILES = new Set(['marks.txt', 'marked-rows.jsonl', 'marks-secret.txt']);
 
 /** Lists a content folder, in the order of names so that nothing depends on the disk. */
 export async function listContent(contentDir: string): Promise<ContentFiles> {
@@ -85,7 +89,7 @@ async function listProject(
       if (
         !item.isFile() ||
         item.name.startsWith('.') ||
-        item.name === 'marks.txt' ||
+        (folder === '' && MARK_FILES.has(item.name)) ||
         /\.md$/.test(item.name)
       )
         continue;
@@ -114,10 +118,11 @@ async function listProject(
     }
   }
   const entries = await listEntries(contentDir, id, problems);
-  const photos = (await listDirectory(join(contentDir, id, 'photos')))
-    .filter((item) => item.isFile())
-    .map((item) => item.name);
-  return { files: { id, records, unread, entries, photos }, problems };
+  const [photos, receipts] = await Promise.all([
+    namesIn(join(contentDir, id, 'photos')),
+    namesIn(join(contentDir, id, 'receipts')),
+  ]);
+  return { files: { id, records, unread, entries, photos, receipts }, problems };
 }
 
 async function listEntries(contentDir: string, id: string, problems: Problem[]): Promise<string[]> {
@@ -151,6 +156,11 @@ function fileHint(name: string): string {
       ? `name it "${name.replace(/yml$/, 'yaml')}"`
       : 'save it as .yaml or .csv';
   return suggest(stem, KINDS) ?? `the name starts with one of: ${KINDS.join(', ')}`;
+}
+
+async function namesIn(folder: string): Promise<string[]> {
+  const items = await listDirectory(folder);
+  return items.filter((item) => item.isFile()).map(({ name }) => name);
 }
 
 async function listDirectory(path: string) {

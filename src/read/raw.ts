@@ -10,6 +10,8 @@ export type Path = readonly (string | number)[];
 /** One record as written, and where each part of it stands. */
 export interface RawRecord {
   readonly value: RawValue;
+  /** Names of the columns of the table that it is a line of, empty cells included. */
+  readonly columns?: readonly string[];
   /** Where the value at a path starts; for a path that is not there, the nearest part around it that is. */
   placeOf(path: Path): Place;
   /** Where the key at the end of a path starts. */

@@ -1,6 +1,8 @@
 import AtTime from '../../components/AtTime.astro';
+import Budget from '../../components/Budget.astro';
 import Change from '../../components/Change.astro';
 import Costs from '../../components/Costs.astro';
+import Donor from '../../components/Donor.astro';
 import EntryHead from '../../components/EntryHead.astro';
 import EntryLink from '../../components/EntryLink.astro';
 import EntryTable from '../../components/EntryTable.astro';
@@ -18,8 +20,10 @@ import Working from '../../components/Working.astro';
 /** What an entry's text is rendered with: the components an author may use, and our own links, tables and task boxes. */
 export const entryParts = {
   AtTime,
+  Budget,
   Change,
   Costs,
+  Donor,
   Hazard,
   Parts,
   Photo,

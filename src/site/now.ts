@@ -45,9 +45,10 @@ async function load(): Promise<SiteNow> {
 
 async function stampOf(): Promise<string> {
   const { projects } = await listContent(contentDir);
-  const files = projects.flatMap(({ records, entries }) => [
+  const files = projects.flatMap(({ id, records, entries }) => [
     ...records.map(({ file }) => file),
     ...entries,
+    `${id}/marks.txt`,
   ]);
   const stamps = await Promise.all(
     [

@@ -48,13 +48,23 @@ export function decimalsOf(text: string): number {
 
 /** A number with fixed decimals as a reader sees it: thin grouping by the language, a true minus sign. */
 export function showNumber(value: number, decimals: number, language: string): string {
-  const places = Math.max(0, decimals);
+  return formatOf(language, Math.max(0, decimals)).format(value).replace('-', '−');
+}
+
+/** A format takes longer to make than to use a hundred times. */
+const formats = new Map<string, Intl.NumberFormat>();
+
+function formatOf(language: string, places: number): Intl.NumberFormat {
+  const key = `${language} ${places}`;
+  const made = formats.get(key);
+  if (made) return made;
   const format = new Intl.NumberFormat(language, {
     minimumFractionDigits: places,
     maximumFractionDigits: places,
     signDisplay: 'negative',
   });
-  return format.format(value).replace('-', '−');
+  formats.set(key, format);
+  return format;
 }
 
 /** A number and its unit: `640 kg`, `12 %`; degrees of arc stand close, and a plain ratio or count shows no unit. */

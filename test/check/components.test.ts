@@ -19,7 +19,7 @@ describe('a component', () => {
     expect(await entry('<__proto__ />')).toMatchInlineSnapshot(`
       "press/entries/2025-04-13-the-ram-slides.mdx:13:1
         unknown component <__proto__>
-        → one of: Tally, Spec, Change, Working, Timeline, Costs, Parts, Hazard, Photo, AtTime"
+        → one of: Tally, Spec, Change, Working, Timeline, Costs, Budget, Parts, Donor, Hazard, Photo, AtTime"
     `);
   });
 
@@ -164,5 +164,24 @@ describe('a moment of a video', () => {
         <AtTime> at: "4m32" is not a time in a video
         → write minutes and seconds, like 4:32"
     `);
+  });
+});
+
+describe('<Budget />', () => {
+  it('in a project without a budget is told, with what to write', async () => {
+    expect(await entry('<Budget />')).toMatchInlineSnapshot(`
+      "press/entries/2025-04-13-the-ram-slides.mdx:13:1
+        <Budget> shows a budget, and the project has none
+        → write lines in ledger/budgets: id, date, amount, phase"
+    `);
+  });
+
+  it('in a project with one is fine', async () => {
+    const budgets = 'id,date,amount,phase\nb-1,2025-03-01,100,rebuild\n';
+    const found = await check({
+      [ENTRY]: ['<Tally />', '<Budget />'],
+      'press/ledger/budgets.csv': budgets,
+    });
+    expect(found).toBe('');
   });
 });

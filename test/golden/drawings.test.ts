@@ -1,13 +1,20 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { budgetCurve } from '../../src/cost/budget-curve.ts';
+import { budgetFigures } from '../../src/cost/budget-figures.ts';
+import { donorAccounts } from '../../src/cost/donor.ts';
+import { drawBudgetCurve } from '../../src/draw/budget-curve.ts';
 import { drawChange } from '../../src/draw/change.ts';
+import { drawDonorAccount } from '../../src/draw/donor-account.ts';
 import { drawHistory } from '../../src/draw/history.ts';
 import { drawShare } from '../../src/draw/share.ts';
 import { drawSpending } from '../../src/draw/spending.ts';
 import { type SvgNode, writeSvg } from '../../src/draw/svg.ts';
 import { drawTimeline } from '../../src/draw/timeline.ts';
 import type { SpecFigures } from '../../src/measure/spec-figures.ts';
+import { budgetedPress } from './budgeted-press.ts';
 import { drillPress } from './drill-press.ts';
+import { sparePress } from './spare-press.ts';
 
 const { now } = drillPress;
 const reader = { language: 'en-GB', otherUnits: 'imperial' } as const;
@@ -16,6 +23,11 @@ function specOf(id: string): SpecFigures {
   const figures = now.spec(id);
   if (figures === undefined) throw new Error(`the fixed project has no spec ${id}`);
   return figures;
+}
+
+function donorDrawing() {
+  const [account] = donorAccounts(sparePress.now);
+  return account && drawDonorAccount(account, 'en-GB');
 }
 
 const fileOf = (name: string) => new URL(`files/${name}.svg`, import.meta.url);
@@ -50,6 +62,12 @@ describe('a drawing is the same to the byte as the one that was looked at:', () 
     'change-without-uncertainty': drawChange(specOf('run-out'), reader)?.root,
     history: drawHistory(specOf('spindle-load'), 'en-GB')?.root,
     spending: drawSpending(now, 'en-GB')?.root,
+    'donor-account': donorDrawing()?.root,
+    'budget-curve': drawBudgetCurve(
+      budgetCurve(budgetedPress.now, budgetFigures(budgetedPress.now)),
+      'GBP',
+      'en-GB',
+    ).root,
     share: drawShare(2, 3),
   };
 

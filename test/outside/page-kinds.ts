@@ -5,19 +5,25 @@ export async function pageKinds(): Promise<string[]> {
   const { book } = await openBuiltDemo();
   const [project] = book.projects.filter(({ info }) => info.status === 'underway');
   const spec = project?.now.specs.find(({ change, verdict }) => change && verdict)?.spec.id;
+  const donor = project?.sources.find(({ kind }) => kind === 'donor')?.id;
   const part = project?.preparations.find(({ out }) => out)?.parts[0];
-  if (!project || !spec || !part)
-    throw new Error('the demo has no project under way with a judged change and a part sent out');
+  if (!project || !spec || !donor || !part)
+    throw new Error('the demo has no project under way with all kinds of page');
   const inProject = [
     '',
     'log/',
     'costs/',
+    'budget/',
+    'costs/parts/',
+    `donors/${donor}/`,
     'hours/',
     'parts/',
     'sources/',
     'wanted/',
     `parts/${part}/`,
     'data/',
+    'corrections/',
+    'marks/',
     'specs/',
     `specs/${spec}/`,
   ];

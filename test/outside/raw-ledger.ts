@@ -47,7 +47,7 @@ export function minutesOf(row: Row): number {
 export function centsOf(row: Row, currency: string, rates: readonly Row[]): Decimal {
   const [digits = '', paidIn = currency] = cell(row, 'amount').split(' ');
   const rate = paidIn === currency ? '1' : newestRate(rates, [paidIn, currency], cell(row, 'date'));
-  const sign = ['', 'payment'].includes(cell(row, 'kind')) ? 1 : -1;
+  const sign = ['', 'payment', 'gift', 'trade'].includes(cell(row, 'kind')) ? 1 : -1;
   // ROUND_HALF_UP goes by size: a half away from zero.
   return new Decimal(digits)
     .times(100)

@@ -33,7 +33,9 @@ describe.each(['lapwing', 'ostermoor'])('the figures of %s, worked out a second 
   const info = parse(readFileSync(`${contentDir}${id}/project.yaml`, 'utf8'));
   const rates = rowsOf(id, 'rates');
   const cents = (row: Row) => centsOf(row, info.currency, rates);
-  const counts = (row: Row) => info.rules?.tools !== 'out' || cell(row, 'category') !== 'tool';
+  const isValue = (row: Row) => ['gift', 'trade'].includes(cell(row, 'kind'));
+  const counts = (row: Row) =>
+    (info.rules?.tools !== 'out' || cell(row, 'category') !== 'tool') && !isValue(row);
   const costs = rowsOf(id, 'costs').filter(counts);
   const hours = rowsOf(id, 'hours');
   const parts = rowsOf(id, 'parts');

@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest';
-import { costsOfPart } from '../../src/cost/costs-of-part.ts';
 import { originLines } from '../../src/parts/origin-lines.ts';
 import { originsOn } from '../../src/parts/origins.ts';
 import { workshopOn } from './workshop.ts';
@@ -44,13 +43,4 @@ test('lines put the shares of a source side by side, money of the cost sheet amo
     ['new', 0.2, 0, undefined],
     ['made', 0.2, 0, undefined],
   ]);
-});
-
-test('a part cost the rows that name it, and its share of those that name several', () => {
-  const { value, rows } = costsOfPart(workshopOn('2025-06-30'), 'drum');
-  expect(rows.map(({ id, counted }) => [id, counted.minor])).toEqual([
-    ['c-1', 5000],
-    ['c-2', 3000],
-  ]);
-  expect(value.minor).toBe(8000);
 });

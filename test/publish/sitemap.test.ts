@@ -17,6 +17,8 @@ test('sitePages lists every page with the day its content last changed, and no d
     '/press/log/ 2025-04-13',
     '/press/specs/ 2025-04-13',
     '/press/costs/ 2025-04-13',
+    '/press/costs/parts/ 2025-04-13',
+    '/press/donors/spare-press/ 2025-04-13',
     '/press/hours/ 2025-04-13',
     '/press/parts/ 2025-04-13',
     '/press/sources/ 2025-04-13',
@@ -29,6 +31,14 @@ test('sitePages lists every page with the day its content last changed, and no d
     '/press/specs/ram-play/ 2025-04-13',
     '/press/specs/screw-torque/ undefined',
   ]);
+});
+
+test('sitePages lists the budget page of a project with an order, and of no other', async () => {
+  const order = 'id,date,amount,category,phase,what\no-1,2025-03-01,20,part,rebuild,A nut\n';
+  const files = { 'press/ledger/orders.csv': order };
+  const ordered = await inContentFolder(files, (folder) => openBook(folder, { now: NOON }));
+  const paths = (some: typeof book) => sitePages(some, to).map(({ path }) => path);
+  expect(paths(ordered).filter((path) => !paths(book).includes(path))).toEqual(['/press/budget/']);
 });
 
 test('sitemap writes addresses with the host, lastmod only where it is known, and escapes what XML needs', () => {

@@ -34,7 +34,8 @@ describe('the files of a project', () => {
   it('may stand beside notes, marks and hidden files, which are not read', async () => {
     const found = await problemsIn({
       'press/README.md': '',
-      'press/ledger/marks.txt': '',
+      'press/marks.txt': '',
+      'press/marks-secret.txt': '',
       'press/.notes.swp': '',
       '.git/config': '',
       'press/entries/.draft.mdx': '',

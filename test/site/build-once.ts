@@ -39,6 +39,8 @@ export default async function buildOnce(project: TestProject): Promise<() => Pro
     const content = join(home, 'demo/content');
     await cp('content', content, { recursive: true });
     const secrets = await plantSecrets(content);
+    // Marked after the planting: what is planted is under the marks too.
+    await command('demo-marks', { WITNESSMARK_CONTENT: content });
     const siteYaml = await readFile(join(content, 'site.yaml'), 'utf8');
     const address = /^address: (\S+)$/m.exec(siteYaml)?.[1] ?? '';
     project.provide('site', await build(join(home, 'demo'), { content, address, secrets }));
@@ -69,14 +71,16 @@ async function buildCorrected(home: string): Promise<BuiltSite> {
 /** Builds a content folder by the same command that a builder types. */
 async function build(home: string, site: Omit<BuiltSite, 'folder'>): Promise<BuiltSite> {
   const folder = join(home, 'site');
-  await promisify(execFile)(process.execPath, ['src/cli/run.mjs', 'build'], {
-    env: {
-      ...process.env,
-      NODE_ENV: 'production',
-      WITNESSMARK_CONTENT: site.content,
-      WITNESSMARK_DIST: folder,
-      WITNESSMARK_WORK: join(home, 'work'),
-    },
+  await command('build', {
+    WITNESSMARK_CONTENT: site.content,
+    WITNESSMARK_DIST: folder,
+    WITNESSMARK_WORK: join(home, 'work'),
   });
   return { ...site, folder };
+}
+
+async function command(name: string, env: Readonly<Record<string, string>>): Promise<void> {
+  await promisify(execFile)(process.execPath, ['src/cli/run.mjs', name], {
+    env: { ...process.env, NODE_ENV: 'production', ...env },
+  });
 }

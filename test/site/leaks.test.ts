@@ -1,4 +1,4 @@
-import { cp, mkdir, mkdtemp, rm } from 'node:fs/promises';
+import { cp, mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import sharp from 'sharp';
@@ -29,6 +29,20 @@ describe('findLeaks', () => {
   test('finds an original under its own name', async () => {
     await cp(original(), published('photos/bed.jpg'));
     expect(await leaks()).toEqual(['photos/bed.jpg']);
+  });
+
+  test('finds a receipt under another name', async () => {
+    await mkdir(join(home, 'content/lathe/receipts'));
+    await writeFile(join(home, 'content/lathe/receipts/26-014.pdf'), 'Paid, with thanks');
+    await writeFile(published('bill.txt'), 'Paid, with thanks');
+    expect(await leaks()).toEqual(['bill.txt']);
+  });
+
+  test('finds the secret of marks in whatever file holds it', async () => {
+    const secret = 'a1'.repeat(32);
+    await writeFile(join(home, 'content/lathe/marks-secret.txt'), `# keep\n1 ${secret}\n`);
+    await writeFile(published('rows.jsonl'), `{"salt":"${secret}"}\n`);
+    expect(await leaks()).toEqual(['rows.jsonl']);
   });
 
   test('finds an original under another name and ending', async () => {

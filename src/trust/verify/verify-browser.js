@@ -31,20 +31,51 @@ export async function verify(files, subtle = globalThis.crypto.subtle) {
 }
 
 /**
- * Fetches rows.jsonl, marks.txt and proofs.json from the folder that an address is in, by default this script's own, and checks them.
+ * Fetches rows.jsonl, marks.txt and proofs.json from the folder that an address is in, by default this script's own.
  * @param {string} [address]
+ * @returns {Promise<Files>}
  */
-export async function verifyBeside(address = import.meta.url) {
+export async function load(address = import.meta.url) {
   /** @param {string} name */
-  const load = async (name) => {
+  const bytesOf = async (name) => {
     const response = await fetch(new URL(name, address));
     if (!response.ok) throw new Error(`${name} can't be loaded (${response.status})`);
     return new Uint8Array(await response.arrayBuffer());
   };
-  const [rows, marks, proofs] = await Promise.all(
-    ['rows.jsonl', 'marks.txt', 'proofs.json'].map(load),
-  );
-  return verify(/** @type {Files} */ ({ rows, marks, proofs }));
+  const names = ['rows.jsonl', 'marks.txt', 'proofs.json'];
+  const [rows, marks, proofs] = await Promise.all(names.map(bytesOf));
+  return /** @type {Files} */ ({ rows, marks, proofs });
+}
+
+/**
+ * The way from a row to the root of the newest mark, hash by hash (RFC 9162 §2.1.3.2), for each line that has its id.
+ * @param {Files} files
+ * @param {string} id
+ * @param {Pick<SubtleCrypto, 'digest'>} [subtle]
+ * @returns {Promise<string[]>}
+ */
+export async function showRow(files, id, subtle = globalThis.crypto.subtle) {
+  const hashes = treeHashes(subtle);
+  const { size, root, date } = /** @type {Mark} */ (readMarks(decode(files.marks)).at(-1));
+  const { inclusion } = JSON.parse(decode(files.proofs));
+  const lines = [];
+  for (const [index, bytes] of (splitLines(files.rows) ?? []).entries()) {
+    const row = decode(bytes);
+    if (JSON.parse(row).id !== id) continue;
+    let hash = await hashes.leaf(bytes);
+    lines.push(row, `leaf  ${hash}`);
+    let [fn, sn] = [index, size - 1];
+    for (const step of readProof(inclusion[index])) {
+      const isLeft = fn % 2 === 1 || fn === sn;
+      hash = await (isLeft ? hashes.node(step, hash) : hashes.node(hash, step));
+      lines.push(`${isLeft ? 'left ' : 'right'} ${step}`);
+      while (isLeft && fn % 2 === 0 && fn !== 0) [fn, sn] = [fn / 2, Math.floor(sn / 2)];
+      [fn, sn] = [Math.floor(fn / 2), Math.floor(sn / 2)];
+    }
+    const fits = sn === 0 && hash === root;
+    lines.push(`root  ${hash}`, `${fits ? 'ok: the' : 'not ok: not the'} root of ${date}`, '');
+  }
+  return lines.length > 0 ? lines : [`no row "${id}" is under the newest mark`];
 }
 
 /**
