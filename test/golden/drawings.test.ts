@@ -4,14 +4,20 @@ import { budgetCurve } from '../../src/cost/budget-curve.ts';
 import { budgetFigures } from '../../src/cost/budget-figures.ts';
 import { donorAccounts } from '../../src/cost/donor.ts';
 import { drawBudgetCurve } from '../../src/draw/budget-curve.ts';
+import { drawChain } from '../../src/draw/chain.ts';
 import { drawChange } from '../../src/draw/change.ts';
 import { drawDonorAccount } from '../../src/draw/donor-account.ts';
 import { drawHistory } from '../../src/draw/history.ts';
+import { drawOrigins } from '../../src/draw/origins.ts';
 import { drawShare } from '../../src/draw/share.ts';
 import { drawSpending } from '../../src/draw/spending.ts';
 import { type SvgNode, writeSvg } from '../../src/draw/svg.ts';
 import { drawTimeline } from '../../src/draw/timeline.ts';
 import type { SpecFigures } from '../../src/measure/spec-figures.ts';
+import { chainOf } from '../../src/parts/chain.ts';
+import { originLines } from '../../src/parts/origin-lines.ts';
+import { originsOn } from '../../src/parts/origins.ts';
+import { workshop } from '../parts/workshop.ts';
 import { budgetedPress } from './budgeted-press.ts';
 import { drillPress } from './drill-press.ts';
 import { sparePress } from './spare-press.ts';
@@ -28,6 +34,11 @@ function specOf(id: string): SpecFigures {
 function donorDrawing() {
   const [account] = donorAccounts(sparePress.now);
   return account && drawDonorAccount(account, 'en-GB');
+}
+
+function drawnChain(part: string): SvgNode | undefined {
+  const chain = chainOf(workshop.now, part);
+  return chain && drawChain(chain, 'en-GB')?.root;
 }
 
 const fileOf = (name: string) => new URL(`files/${name}.svg`, import.meta.url);
@@ -69,6 +80,9 @@ describe('a drawing is the same to the byte as the one that was looked at:', () 
       'en-GB',
     ).root,
     share: drawShare(2, 3),
+    'part-chain': drawnChain('table'),
+    'part-chain-open': drawnChain('drum'),
+    origins: drawOrigins(originLines(originsOn(workshop.now))).root,
   };
 
   test.each(Object.entries(drawings))('%s', (name, root) => {
