@@ -21,6 +21,8 @@ export interface Addresses {
   corrections(project: Project): string;
   /** What was said of a row that no longer counts, by the id of the row that says it. */
   correction(project: Project, said: string): string;
+  /** How the total of an entry follows from the ledger page, where rows were corrected after it. */
+  believed(project: Project, what: 'costs' | 'hours', entry: Entry): string;
   budget(project: Project): string;
   /** What a donor machine really cost. */
   donor(project: Project, source: string): string;
@@ -69,6 +71,7 @@ export function addressesOf(address: string): Addresses {
     hours: (project) => inProject(project, 'hours/'),
     corrections: (project) => inProject(project, 'corrections/'),
     correction: (project, said) => `${to.corrections(project)}#${said}`,
+    believed: (project, what, entry) => `${to.corrections(project)}#${what}-of-${entry.slug}`,
     budget: (project) => inProject(project, 'budget/'),
     donor: (project, source) => inProject(project, `donors/${source}/`),
     partCosts: (project) => inProject(project, 'costs/parts/'),

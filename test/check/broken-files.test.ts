@@ -142,7 +142,7 @@ describe('a folder', () => {
         → name it "2025-04-20-gib.mdx", or move it elsewhere
       press/entry:1:1
         the folder "entry" is not read
-        → one of: ledger, entries, photos
+        → one of: ledger, entries, photos, receipts
       press/ledger/cost.csv:1:1
         "cost.csv" is no file of a project
         → did you mean "costs"?

@@ -32,7 +32,10 @@ describe('a cost row that pays an order', () => {
     expect(await check(files)).toMatchInlineSnapshot(`
       "press/ledger/costs-late.csv:2:40
         order: "o-1" would show the amount that this row withholds
-        → leave "order" out, and fill in "closed" in the order"
+        → leave "order" out, and fill in "closed" in the order
+      press/ledger/costs-late.csv:2:44 (warning)
+        withhold: "c-9" is the only withheld amount of category "part", whose total tells it
+        → withhold another amount of that category too, or give it the category of another"
     `);
   });
 

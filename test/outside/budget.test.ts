@@ -4,9 +4,12 @@ import { openBook } from '../../src/book/open.ts';
 import { budgetFigures } from '../../src/cost/budget-figures.ts';
 import type { Day } from '../../src/time/day.ts';
 import {
+  byPhase,
   cell,
   centsOf,
   contentDir,
+  countingRows,
+  isWithheld,
   listIn,
   type Row,
   rowsOf,
@@ -96,7 +99,14 @@ const days = [
 describe.each(days)('the budget of the demo on %s, worked out a second way', (day) => {
   const figures = budgetFigures(project.asOf(day as Day));
   const lines = linesOn(day);
-  const spent = sumBy(upTo(costs, day), (row) => cell(row, 'phase'), cents);
+  const counting = countingRows(ID, 'costs', day).filter(
+    (row) => !['gift', 'trade'].includes(cell(row, 'kind')) && !isWithheld(row),
+  );
+  const spent = sumBy(
+    counting.flatMap((row) => byPhase(row, cents(row))),
+    ({ phase }) => phase,
+    (share) => share.cents,
+  );
   const owed = owedOn(day);
   const wanted = wantedOn(day);
 

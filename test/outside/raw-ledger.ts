@@ -43,17 +43,48 @@ export function minutesOf(row: Row): number {
   return Number(hours) * 60 + Number(minutes);
 }
 
+/** Rows that count at the end of a day: dated by then, written down by then if they correct another, and not replaced by then. */
+export function countingRows(project: string, kind: string, day: string): Row[] {
+  const rows = rowsOf(project, kind);
+  const said = (row: Row) => cell(row, 'recorded') || cell(row, 'date');
+  const replaced = new Map([
+    ...rows.map((row) => [cell(row, 'corrects'), said(row)] as const),
+    ...rowsOf(project, 'withdrawals').map((row) => [cell(row, 'row'), cell(row, 'date')] as const),
+  ]);
+  return rows.filter((row) => {
+    const begun = cell(row, 'corrects') === '' ? cell(row, 'date') : said(row);
+    const until = replaced.get(cell(row, 'id'));
+    return cell(row, 'date') <= day && begun <= day && (until === undefined || until > day);
+  });
+}
+
+/** Whether the amount of a cost row is told in the total of its category only. */
+export function isWithheld(row: Row): boolean {
+  return listIn(row, 'withhold').includes('amount');
+}
+
+/** A cost row once for each phase that bears it, with what each bears; the demo's portions come out even. */
+export function byPhase(row: Row, cents: Decimal): { phase: string; cents: Decimal }[] {
+  if (isWithheld(row)) return [{ phase: 'none', cents }];
+  const portions = listIn(row, 'split-phases').map((portion) => portion.split('='));
+  if (portions.length === 0) return [{ phase: cell(row, 'phase'), cents }];
+  return portions.map(([phase = '', amount = '']) => ({
+    phase,
+    cents: new Decimal(amount).times(100),
+  }));
+}
+
 /** Cents or pence that a cost row counts for in the project's currency, credits negative. */
 export function centsOf(row: Row, currency: string, rates: readonly Row[]): Decimal {
   const [digits = '', paidIn = currency] = cell(row, 'amount').split(' ');
   const rate = paidIn === currency ? '1' : newestRate(rates, [paidIn, currency], cell(row, 'date'));
   const sign = ['', 'payment', 'gift', 'trade'].includes(cell(row, 'kind')) ? 1 : -1;
   // ROUND_HALF_UP goes by size: a half away from zero.
-  return new Decimal(digits)
-    .times(100)
-    .times(rate)
-    .toDecimalPlaces(0, Decimal.ROUND_HALF_UP)
-    .times(sign);
+  const onTop = cell(row, 'tax') === 'outside' ? cell(row, 'tax-rate').replace(' %', '') : '0';
+  const paid = new Decimal(digits)
+    .times(new Decimal(onTop).plus(100))
+    .toDecimalPlaces(0, Decimal.ROUND_HALF_UP);
+  return paid.times(rate).toDecimalPlaces(0, Decimal.ROUND_HALF_UP).times(sign);
 }
 
 function newestRate(rates: readonly Row[], pair: readonly string[], day: string): string {

@@ -78,6 +78,14 @@ test('every page names its own address as the canonical one; the page for what i
   }
 });
 
+/** The button that copies on a spec's page, and the check of marks: files of their own, both. */
+function mayHave(file: string, src: string | undefined): boolean {
+  return (
+    (src === '/copy.js' && /\/specs\/.+\/index\.html$/.test(file)) ||
+    (src?.endsWith('/marks/marks.js') === true && file.endsWith('/marks/index.html'))
+  );
+}
+
 // Cells of a Markdown table carry their alignment as a style, and a spec's page has the button that copies; nothing else may.
 test('no page has a script of its own, an event handler or an inline style', () => {
   const active = pages.flatMap(({ file, root }) =>
@@ -85,9 +93,7 @@ test('no page has a script of its own, an event handler or an inline style', () 
       .filter(
         (element) =>
           (['script', 'iframe', 'object', 'embed'].includes(element.tagName) &&
-            !(
-              attribute(element, 'src') === '/copy.js' && /\/specs\/.+\/index\.html$/.test(file)
-            )) ||
+            !mayHave(file, attribute(element, 'src'))) ||
           element.attrs.some(
             ({ name, value }) =>
               /^on/.test(name) ||
