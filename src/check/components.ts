@@ -18,13 +18,14 @@ function checkComponent(component: UsedComponent, entry: ReadEntry, input: RuleI
   const { name } = component;
   if (/^[a-z]/.test(name)) return component.props.flatMap((prop) => checkHtmlProp(prop, name));
   const rules = Object.hasOwn(entryComponents, name) ? entryComponents[name] : undefined;
+  const names = Object.keys(entryComponents);
   if (rules === undefined)
     return [
       problemAt(
         component,
         'component/unknown',
         `unknown component <${name}>`,
-        suggest(name, Object.keys(entryComponents)),
+        suggest(name, names) ?? `one of: ${names.join(', ')}`,
       ),
     ];
 
