@@ -27,7 +27,7 @@ export interface Decisions {
   readonly findings: readonly (Finding & Standing)[];
   readonly candidates: readonly (Candidate & Named)[];
   readonly choices: readonly (Choice & Standing)[];
-  readonly preparations: readonly (Preparation & Named)[];
+  readonly preparations: readonly PreparationRow[];
   readonly waits: readonly (EndedWait & Named)[];
 }
 
@@ -35,6 +35,11 @@ export interface Decisions {
 export interface EndedWait extends Omit<Wait, 'until'> {
   /** Day it ended. */
   readonly ended: Day | undefined;
+}
+
+/** A row of a preparation: `id` is that of the preparation's first row, `rowId` its own. */
+export interface PreparationRow extends Preparation, Standing {
+  readonly rowId: string;
 }
 
 /** Puts the rows about deciding and waiting into order. Candidates, preparations and waits go by the id of their first row. */
@@ -59,7 +64,10 @@ export function decisionsOf(lists: Lists, corrections: readonly Correction[]): D
     findings: own(lists.findings).map(published),
     candidates: named(lists.candidates).map(published),
     choices: own(lists.choices),
-    preparations: named(lists.preparations),
+    preparations: named(lists.preparations).map((row) => ({
+      ...row,
+      parts: row.parts.map(firstId),
+    })),
     waits: named(
       lists.waits.map(({ value: { until: ended, ...wait } }) => ({ value: { ...wait, ended } })),
     ),

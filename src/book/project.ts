@@ -127,6 +127,7 @@ function makeEntries(read: ReadProject, drafts: boolean): Entry[] {
       slug,
       file,
       components: body.components,
+      links: body.links.map(({ url }) => url),
       words: body.words,
     })),
   )

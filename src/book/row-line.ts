@@ -44,6 +44,8 @@ export function rowLine(project: Project, id: string, language: string): string 
   if (decision) return decision.what;
   const wait = project.waits.find((row) => row.id === id);
   if (wait) return `${nameOf(project.phases, wait.phase)} waits: ${wait.what}`;
+  const preparation = project.preparations.find((row) => row.rowId === id);
+  if (preparation) return `${preparation.kind}, ${preparation.what}`;
 
   const part = project.partRows.find((row) => row.rowId === id);
   return part && partLine(project, part, nameOf);

@@ -27,6 +27,9 @@ export function describeRow(
       what: `Searched for: ${project.parts.find((item) => item.id === search.part)?.name ?? search.part}`,
     };
 
+  const preparation = project.preparations.find((item) => item.rowId === id);
+  if (preparation) return { date: preparation.date, what: preparation.what };
+
   const order = project.orders.find((item) => item.rowId === id);
   if (order) return { date: order.date, what: order.what };
 

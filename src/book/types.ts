@@ -39,6 +39,8 @@ export interface Entry extends EntryInfo {
   /** Its number in the log, from 1. */
   readonly number: number;
   readonly components: readonly UsedComponent[];
+  /** Addresses of the links in its text, as written. */
+  readonly links: readonly string[];
   readonly words: number;
 }
 

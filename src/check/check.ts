@@ -2,6 +2,7 @@ import type { ReadContent, ReadProject } from '../read/content.ts';
 import { type Problem, sortProblems } from '../read/problem.ts';
 import { type Day, dayIn } from '../time/day.ts';
 import { askingHasADay } from './asking.ts';
+import { boughtPartsAreHad } from './bought.ts';
 import { budgetsFit } from './budgets.ts';
 import { calendarIsPossible } from './calendar.ts';
 import { choicesFit } from './choices.ts';
@@ -26,6 +27,7 @@ import { paymentsFitTheirOrders } from './orders.ts';
 import { phasesDoNotLoop } from './phase-loop.ts';
 import { plannedHoursAreInOrder } from './planned-hours.ts';
 import { portionsFit } from './portions.ts';
+import { preparationsFit } from './preparations.ts';
 import { calibrationInDate, checkSite, isTimeZone, timeZoneExists } from './project.ts';
 import { receiptsExist } from './receipts.ts';
 import { referencesExist } from './references.ts';
@@ -63,6 +65,8 @@ const rules: readonly Rule[] = [
   plannedHoursAreInOrder,
   calendarIsPossible,
   waitsFit,
+  preparationsFit,
+  boughtPartsAreHad,
   entriesAreNamedByDay,
   momentsHaveAVideo,
   componentsAreUsedRight,

@@ -18,8 +18,8 @@ function checkComponent(component: UsedComponent, entry: ReadEntry, input: RuleI
   const { name } = component;
   if (/^[a-z]/.test(name)) return component.props.flatMap((prop) => checkHtmlProp(prop, name));
   const rules = Object.hasOwn(entryComponents, name) ? entryComponents[name] : undefined;
+  const names = Object.keys(entryComponents);
   if (rules === undefined) {
-    const names = Object.keys(entryComponents);
     return [
       problemAt(
         component,

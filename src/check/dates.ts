@@ -16,6 +16,8 @@ export const nothingFromTheFuture: Rule = ({ project, today }) => {
   for (const { raw, value } of project.lists.parts) dated.push({ raw, days: partSteps(value) });
   for (const { raw, value } of project.lists.surveys)
     dated.push({ raw, days: { date: value.date } });
+  for (const { raw, value } of project.lists.preparations)
+    dated.push({ raw, days: { back: value.back } });
   for (const { raw, value } of project.lists.phases)
     dated.push({ raw, days: { finished: value.finished } });
   for (const { raw, value } of project.entries) dated.push({ raw, days: { date: value.date } });
@@ -81,6 +83,12 @@ export const datesAreInOrder: Rule = ({ project }) => {
 
   for (const { raw, value } of project.lists.parts)
     mustFollow(raw, Object.entries(partSteps({ ...value, scrapped: undefined, sold: undefined })));
+  for (const { raw, value } of project.lists.preparations)
+    for (const step of ['due', 'back'] as const)
+      mustFollow(raw, [
+        ['date', value.date],
+        [step, value[step]],
+      ]);
   for (const { raw, value } of project.lists.phases)
     mustFollow(raw, [
       ['planned-start', value.plannedStart],

@@ -19,8 +19,8 @@ export interface RowChange {
   readonly private: 'same' | 'gained' | 'changed' | 'unknown';
 }
 
-/** Kinds whose rows grow over the months: an order is closed, a part is fitted. They gain fields, and never change or lose one. */
-const GROWING: ReadonlySet<string> = new Set(['parts', 'orders']);
+/** Kinds whose rows grow over the months: an order is closed, a part is fitted, comes back or is no longer waited for. They gain fields, and never change or lose one. */
+const GROWING: ReadonlySet<string> = new Set(['parts', 'orders', 'preparations', 'waits']);
 
 /** What changed of a row since it was marked, or undefined when nothing did. */
 export function compareRow(

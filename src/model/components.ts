@@ -47,6 +47,8 @@ export const entryComponents: Readonly<Record<string, Readonly<Record<string, Pr
   Donor: { of: { required: true, ids: 'donors' } },
   Survey: { of: { required: true, ids: 'surveys' }, system: { ids: 'systems' } },
   Choice: { of: { required: true, ids: 'parts-or-groups' } },
+  Sources: {},
+  Wanted: {},
   Hazard: {
     signal: { required: true, words: ['DANGER', 'WARNING', 'CAUTION'] },
     hazard: { required: true },

@@ -32,6 +32,13 @@ export interface Addresses {
   /** What each part really cost. */
   partCosts(project: Project): string;
   parts(project: Project): string;
+  /** All that is known of one part. */
+  part(project: Project, id: string): string;
+  /** Where it all came from. */
+  sources(project: Project): string;
+  /** What is looked for, and what is for sale. */
+  wanted(project: Project): string;
+  wantedFeed(project: Project): string;
   /** The page of all downloads. */
   data(project: Project): string;
   /** A file of the downloads: `costs.csv`. */
@@ -81,6 +88,10 @@ export function addressesOf(address: string): Addresses {
     donor: (project, source) => inProject(project, `donors/${source}/`),
     partCosts: (project) => inProject(project, 'costs/parts/'),
     parts: (project) => inProject(project, 'parts/'),
+    part: (project, id) => inProject(project, `parts/${id}/`),
+    sources: (project) => inProject(project, 'sources/'),
+    wanted: (project) => inProject(project, 'wanted/'),
+    wantedFeed: (project) => inProject(project, 'wanted.atom'),
     data: (project) => inProject(project, 'data/'),
     dataFile: (project, name) => inProject(project, `data/${name}`),
     marks: (project) => inProject(project, 'marks/'),
@@ -88,7 +99,7 @@ export function addressesOf(address: string): Addresses {
     choices: (project) => inProject(project, 'choices/'),
     choice: (project, subject) => `${to.choices(project)}#of-${subject}`,
     phase: (project, id) => `${to.hours(project)}#phase-${id}`,
-    source: (project, id) => `${to.parts(project)}#source-${id}`,
+    source: (project, id) => `${to.sources(project)}#source-${id}`,
     row: (project, id) => rowAddress(to, project, id),
     absolute: (path) => new URL(path, address).href,
   };
@@ -120,9 +131,15 @@ function rowAddress(to: Addresses, project: Project, id: string): string {
   const said = project.corrections.find((item) => item.said === id);
   if (said && (said.by === undefined || BY_FIRST_ID.has(said.kind)))
     return to.correction(project, id);
+  const part = project.partRows.find((row) => row.rowId === id);
+  // A part whose last row was withdrawn has no page any more.
+  if (part)
+    return project.parts.some((item) => item.id === part.id)
+      ? to.part(project, part.id)
+      : to.corrections(project);
   if (
-    project.partRows.some((row) => row.rowId === id) ||
-    project.searches.some((row) => row.id === id)
+    project.searches.some((row) => row.id === id) ||
+    project.preparations.some((row) => row.rowId === id)
   )
     return `${to.parts(project)}#${id}`;
   // A cost row whose amount is withheld stands on no page by itself.

@@ -6,6 +6,7 @@ import { showMoney } from '../money/money.ts';
 import { showDuration } from '../time/duration.ts';
 import { noonIn } from '../time/noon.ts';
 import type { Addresses } from './address.ts';
+import { type FeedItem, writeFeed } from './atom-document.ts';
 import { markOver, showMark } from './ledger-marks.ts';
 
 /**
@@ -22,22 +23,21 @@ export function atomFeed(book: Book, site: Site, to: Addresses): string {
       })),
     )
     .sort((a, b) => Date.parse(b.updated) - Date.parse(a.updated));
-  const updated = items[0]?.updated ?? '1970-01-01T12:00:00+00:00';
   const home = to.absolute(to.home());
-  return [
-    '<?xml version="1.0" encoding="utf-8"?>',
-    `<feed xmlns="http://www.w3.org/2005/Atom" xml:lang="${escapeXml(site.language)}">`,
-    `  <id>${escapeXml(home)}</id>`,
-    `  <title>${escapeXml(site.title)}</title>`,
-    ...(site.tagline ? [`  <subtitle>${escapeXml(site.tagline)}</subtitle>`] : []),
-    `  <updated>${updated}</updated>`,
-    `  <author><name>${escapeXml(site.builder)}</name></author>`,
-    `  <link rel="self" type="application/atom+xml" href="${escapeXml(to.absolute(to.feed()))}"/>`,
-    `  <link rel="alternate" type="text/html" href="${escapeXml(home)}"/>`,
-    ...items.map((item) => atomEntry(item, site, to)),
-    '</feed>',
-    '',
-  ].join('\n');
+  const head = {
+    id: home,
+    title: site.title,
+    subtitle: site.tagline,
+    language: site.language,
+    updated: items[0]?.updated ?? '1970-01-01T12:00:00+00:00',
+    author: site.builder,
+    self: to.absolute(to.feed()),
+    alternate: home,
+  };
+  return writeFeed(
+    head,
+    items.map((item) => feedItem(item, site, to)),
+  );
 }
 
 interface Item {
@@ -46,30 +46,22 @@ interface Item {
   readonly updated: string;
 }
 
-function atomEntry({ project, entry, updated }: Item, site: Site, to: Addresses): string {
-  const host = new URL(site.address).hostname;
-  const address = escapeXml(to.absolute(to.entry(project, entry)));
-  const builder = project.info.builder ?? site.builder;
-  return [
-    '  <entry>',
-    `    <id>tag:${escapeXml(host)},${entry.date}:${project.id}/${entry.slug}</id>`,
-    `    <title>${escapeXml(entry.title)}</title>`,
-    `    <published>${updated}</published>`,
-    `    <updated>${updated}</updated>`,
-    ...(builder === site.builder
-      ? []
-      : [`    <author><name>${escapeXml(builder)}</name></author>`]),
-    `    <category term="${project.id}" label="${escapeXml(project.info.name)}"/>`,
-    `    <link rel="alternate" type="text/html" href="${address}"/>`,
-    ...(project.marks
-      ? [
-          `    <link rel="related" type="text/html" title="Marks" href="${escapeXml(to.absolute(to.marks(project)))}"/>`,
-        ]
-      : []),
-    `    <summary>${escapeXml(entry.summary)}</summary>`,
-    `    <content type="html">${escapeXml(content({ project, entry, updated }, site, to))}</content>`,
-    '  </entry>',
-  ].join('\n');
+function feedItem(item: Item, site: Site, to: Addresses): FeedItem {
+  const { project, entry, updated } = item;
+  const { builder } = project.info;
+  const alternate = to.absolute(to.entry(project, entry));
+  return {
+    id: `tag:${new URL(site.address).hostname},${entry.date}:${project.id}/${entry.slug}`,
+    title: entry.title,
+    published: updated,
+    updated,
+    author: builder === site.builder ? undefined : builder,
+    category: { term: project.id, label: project.info.name },
+    alternate,
+    related: project.marks && { title: 'Marks', href: to.absolute(to.marks(project)) },
+    summary: entry.summary,
+    content: content(item, site, to),
+  };
 }
 
 /** The summary and the running totals as plain HTML, which any reader shows; the whole entry is one link away. */

@@ -12,6 +12,7 @@ export function resolveLink(url: string, project: Project, to: Addresses): strin
     case 'spec':
       return to.spec(project, id);
     case 'part':
+      return to.part(project, firstIdOf(project, id));
     case 'cost':
     case 'row':
       return to.row(project, id);
@@ -26,4 +27,9 @@ export function resolveLink(url: string, project: Project, to: Addresses): strin
     default:
       return url;
   }
+}
+
+/** A part goes by the id of its first row, whichever of its rows a link names. */
+function firstIdOf(project: Project, id: string): string {
+  return project.partRows.find((row) => row.rowId === id)?.id ?? id;
 }

@@ -31,11 +31,17 @@ export function sitePages(book: Book, to: Addresses): SitePage[] {
       to.forecast(project),
       to.earnedValue(project),
       to.parts(project),
+      to.sources(project),
+      to.wanted(project),
       to.corrections(project),
       to.data(project),
       to.survey(project),
       to.choices(project),
     ].map((path) => ({ path, changed: project.lastDay })),
+    ...project.now.parts.map(({ part, since }) => ({
+      path: to.part(project, part.id),
+      changed: since,
+    })),
     ...(project.marks ? [{ path: to.marks(project), changed: newestMark(project)?.date }] : []),
     ...project.entries.map((entry) => ({ path: to.entry(project, entry), changed: entry.date })),
     ...project.now.specs.map(({ spec, latest }) => ({

@@ -11,11 +11,13 @@ import Forecast from '../../components/Forecast.astro';
 import Hazard from '../../components/Hazard.astro';
 import Parts from '../../components/Parts.astro';
 import Photo from '../../components/Photo.astro';
+import Sources from '../../components/Sources.astro';
 import Spec from '../../components/Spec.astro';
 import Survey from '../../components/Survey.astro';
 import Tally from '../../components/Tally.astro';
 import TaskBox from '../../components/TaskBox.astro';
 import Timeline from '../../components/Timeline.astro';
+import Wanted from '../../components/Wanted.astro';
 import Working from '../../components/Working.astro';
 
 /** What an entry's text is rendered with: the components an author may use, and our own links, tables and task boxes. */
@@ -30,10 +32,12 @@ export const entryParts = {
   Hazard,
   Parts,
   Photo,
+  Sources,
   Spec,
   Survey,
   Tally,
   Timeline,
+  Wanted,
   Working,
   a: EntryLink,
   input: TaskBox,

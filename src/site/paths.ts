@@ -27,6 +27,14 @@ export async function entryPaths() {
   );
 }
 
+/** One page for every part of every project. */
+export async function partPaths() {
+  const { book } = await siteNow();
+  return book.projects.flatMap(({ id, parts }) =>
+    parts.map((part) => ({ params: { project: id, part: part.id } })),
+  );
+}
+
 /** One page for every donor machine of every project. */
 export async function donorPaths() {
   const { book } = await siteNow();

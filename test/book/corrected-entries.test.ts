@@ -178,7 +178,7 @@ describe('a correction', () => {
       '/drill-press/costs/#x-1',
       '/drill-press/specs/play/#r-1',
       '/drill-press/budget/#o-1',
-      '/drill-press/parts/#gib',
+      '/drill-press/parts/gib/',
       '/drill-press/corrections/#gib-2',
       '/drill-press/corrections/#w-1',
     ]);

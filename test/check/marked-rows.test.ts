@@ -179,6 +179,26 @@ describe('a part', () => {
   });
 });
 
+describe('a preparation', () => {
+  const files = (rest: string) => ({
+    'press/ledger/preparations.yaml': `- id: w-1
+  date: 2025-04-20
+  parts: [nut]
+  kind: machining
+  what: Bored
+  out: true
+${rest}`,
+  });
+  const WORK = 'ledger/preparations.yaml';
+
+  it('may gain the day it came back after its mark, and not another kind of work', async () => {
+    const back = ['out: true', 'out: true\n  back: 2025-05-02'] as const;
+    expect(await checkAfterMark(files(''), [WORK, back])).toBe('');
+    const other = ['kind: machining', 'kind: welding'] as const;
+    expect(await checkAfterMark(files(''), [WORK, other])).toContain('kind was "machining"');
+  });
+});
+
 describe('a receipt', () => {
   const csv = (receipt: string) => ({
     'press/ledger/costs.csv': `id,date,amount,category,phase,what,receipt\nc-001,2025-03-01,180,vehicle,teardown,The press,${receipt}\n`,

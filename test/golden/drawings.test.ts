@@ -4,15 +4,21 @@ import { budgetCurve } from '../../src/cost/budget-curve.ts';
 import { budgetFigures } from '../../src/cost/budget-figures.ts';
 import { donorAccounts } from '../../src/cost/donor.ts';
 import { drawBudgetCurve } from '../../src/draw/budget-curve.ts';
+import { drawChain } from '../../src/draw/chain.ts';
 import { drawChange } from '../../src/draw/change.ts';
 import { drawDonorAccount } from '../../src/draw/donor-account.ts';
 import { drawHistory } from '../../src/draw/history.ts';
+import { drawOrigins } from '../../src/draw/origins.ts';
 import { drawRemaining } from '../../src/draw/remaining.ts';
 import { drawShare } from '../../src/draw/share.ts';
 import { drawSpending } from '../../src/draw/spending.ts';
 import { type SvgNode, writeSvg } from '../../src/draw/svg.ts';
 import type { SpecFigures } from '../../src/measure/spec-figures.ts';
+import { chainOf } from '../../src/parts/chain.ts';
 import { ownGrades } from '../../src/parts/grade-scale.ts';
+import { originLines } from '../../src/parts/origin-lines.ts';
+import { originsOn } from '../../src/parts/origins.ts';
+import { workshop } from '../parts/workshop.ts';
 import { budgetedPress } from './budgeted-press.ts';
 import { drillPress } from './drill-press.ts';
 import { sparePress } from './spare-press.ts';
@@ -32,6 +38,11 @@ function donorDrawing() {
 }
 const left = (value: number, U: number | undefined) =>
   ({ kind: 'worked', unit: '%', decimals: 0, value, U }) as const;
+
+function drawnChain(part: string): SvgNode | undefined {
+  const chain = chainOf(workshop.now, part);
+  return chain && drawChain(chain, 'en-GB')?.root;
+}
 
 const fileOf = (name: string) => new URL(`files/${name}.svg`, import.meta.url);
 
@@ -75,6 +86,9 @@ describe('a drawing is the same to the byte as the one that was looked at:', () 
       ownGrades,
       reader,
     )?.root,
+    'part-chain': drawnChain('table'),
+    'part-chain-open': drawnChain('drum'),
+    origins: drawOrigins(originLines(originsOn(workshop.now))).root,
   };
 
   test.each(Object.entries(drawings))('%s', (name, root) => {

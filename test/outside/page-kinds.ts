@@ -6,8 +6,9 @@ export async function pageKinds(): Promise<string[]> {
   const [project] = book.projects.filter(({ info }) => info.status === 'underway');
   const spec = project?.now.specs.find(({ change, verdict }) => change && verdict)?.spec.id;
   const donor = project?.sources.find(({ kind }) => kind === 'donor')?.id;
-  if (!project || !spec || !donor)
-    throw new Error('the demo has no project under way with a judged change and a donor');
+  const part = project?.preparations.find(({ out }) => out)?.parts[0];
+  if (!project || !spec || !donor || !part)
+    throw new Error('the demo has no project under way with all kinds of page');
   const inProject = [
     '',
     'log/',
@@ -20,6 +21,9 @@ export async function pageKinds(): Promise<string[]> {
     'forecast/',
     'earned-value/',
     'parts/',
+    'sources/',
+    'wanted/',
+    `parts/${part}/`,
     'data/',
     'corrections/',
     'marks/',

@@ -44,7 +44,7 @@ describe('addressesOf a site at the root of its host', () => {
     ['an hours row', 'h-002', '/press/hours/#h-002'],
     ['a cost row', 'c-001', '/press/costs/#c-001'],
     ['a reading, on the page of its spec', 'r-002', '/press/specs/ram-play/#r-002'],
-    ['a part', 'gib', '/press/parts/#gib'],
+    ['a part', 'gib', '/press/parts/gib/'],
     ['a search', 's-001', '/press/parts/#s-001'],
   ])('finds the page of %s', (_, id, address) => {
     expect(to.row(press, id)).toBe(address);
@@ -52,7 +52,7 @@ describe('addressesOf a site at the root of its host', () => {
 
   test('finds definitions at their places', () => {
     expect(to.phase(press, 'teardown')).toBe('/press/hours/#phase-teardown');
-    expect(to.source(press, 'spare-press')).toBe('/press/parts/#source-spare-press');
+    expect(to.source(press, 'spare-press')).toBe('/press/sources/#source-spare-press');
     expect(to.instrument(press, 'dial-indicator')).toBe('/press/specs/#instrument-dial-indicator');
   });
 

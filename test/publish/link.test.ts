@@ -12,12 +12,12 @@ const leadsTo = (url: string) => resolveLink(url, press, addressesOf('https://sh
 describe('resolveLink', () => {
   test.each([
     ['spec:ram-play', '/press/specs/ram-play/'],
-    ['part:gib', '/press/parts/#gib'],
+    ['part:gib', '/press/parts/gib/'],
     ['cost:c-002', '/press/costs/#c-002'],
     ['row:h-001', '/press/hours/#h-001'],
     ['row:r-001', '/press/specs/ram-play/#r-001'],
     ['phase:rebuild', '/press/hours/#phase-rebuild'],
-    ['source:press', '/press/parts/#source-press'],
+    ['source:press', '/press/sources/#source-press'],
     ['entry:2025-04-13-the-ram-slides', '/press/log/2025-04-13-the-ram-slides/'],
   ])('leads %s to %s', (url, address) => {
     expect(leadsTo(url)).toBe(address);

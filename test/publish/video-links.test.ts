@@ -10,7 +10,7 @@ import { projectOf } from '../book/project-of.ts';
 
 const ENTRY = 'https://shed.example/drill-press/log/2025-03-01-day/';
 const PLAY = 'https://shed.example/drill-press/specs/play/';
-const NUT = 'https://shed.example/drill-press/parts/#nut';
+const NUT = 'https://shed.example/drill-press/parts/nut/';
 
 const LABELS = ['Play as found, with the indicator on the flange', 'A nut', 'Tea'];
 const links: readonly MomentLink[] = [

@@ -23,6 +23,8 @@ const TRACES: Readonly<Record<string, (page: Page) => Element[]>> = {
   Timeline: ({ root }) => select(root, '.timeline'),
   Budget: ({ root }) => select(root, 'section.budget'),
   Forecast: ({ root }) => select(root, 'section.forecast'),
+  Sources: ({ root }) => select(root, 'figure.sources'),
+  Wanted: ({ root }) => select(root, 'aside.wanted'),
   Costs: ({ root }) => labelled(root, 'Cost rows'),
   Parts: ({ root }) => labelled(root, 'Parts'),
   Donor: ({ root }) => select(root, 'section.donor'),

@@ -11,7 +11,11 @@ export const PRIVATE_FIELDS: Readonly<Record<string, readonly string[]>> = {
   costs: ['supplier', 'receipt'],
   orders: ['supplier'],
   searches: ['place'],
+  preparations: ['place'],
 };
+
+/** Kinds whose records may have private fields only where a field of theirs is true: what was done here has no place. */
+const ONLY_WHERE: Readonly<Record<string, string>> = { preparations: 'out' };
 
 /** How every planted secret looks, wherever it turns up: letters, digits and hyphens pass any escaping unchanged. */
 export const PLANTED = /undisclosed-[a-z0-9-]+/gi;
@@ -27,15 +31,20 @@ export async function plantSecrets(contentDir: string): Promise<string[]> {
   const planted: string[] = [];
   for (const item of await readdir(contentDir, { recursive: true, withFileTypes: true })) {
     const file = join(item.parentPath, item.name);
-    const fields = PRIVATE_FIELDS[item.name.replace(/[-.].*$/, '')];
+    const kind = item.name.replace(/[-.].*$/, '');
+    const fields = PRIVATE_FIELDS[kind];
     if (item.isFile() && /\.jpe?g$/i.test(item.name)) planted.push(...(await plantPhoto(file)));
     if (item.isFile() && /\.(csv|yaml)$/.test(item.name) && fields)
-      planted.push(...(await plantFile(file, fields)));
+      planted.push(...(await plantFile(file, fields, ONLY_WHERE[kind])));
   }
   return planted;
 }
 
-async function plantFile(file: string, fields: readonly string[]): Promise<string[]> {
+async function plantFile(
+  file: string,
+  fields: readonly string[],
+  needs: string | undefined,
+): Promise<string[]> {
   const text = await readFile(file, 'utf8');
   const planted: string[] = [];
   const secret = (field: string, record: number) => {
@@ -45,7 +54,7 @@ async function plantFile(file: string, fields: readonly string[]): Promise<strin
   };
   await writeFile(
     file,
-    file.endsWith('.csv') ? inCsv(text, fields, secret) : inYaml(text, fields, secret),
+    file.endsWith('.csv') ? inCsv(text, fields, secret) : inYaml(text, fields, { secret, needs }),
   );
   return planted;
 }
@@ -64,14 +73,19 @@ function inCsv(text: string, fields: readonly string[], secret: Secret): string 
     .join('');
 }
 
-function inYaml(text: string, fields: readonly string[], secret: Secret): string {
+function inYaml(
+  text: string,
+  fields: readonly string[],
+  { secret, needs }: { readonly secret: Secret; readonly needs: string | undefined },
+): string {
   const document = parseDocument(text);
   const count = document.contents instanceof YAMLSeq ? document.contents.items.length : undefined;
   for (const field of fields) {
     const path = field.split('.');
     if (count === undefined) document.setIn(path, secret(field, 0));
     for (let index = 0; index < (count ?? 0); index++)
-      document.setIn([index, ...path], secret(field, index));
+      if (needs === undefined || document.getIn([index, needs]) === true)
+        document.setIn([index, ...path], secret(field, index));
   }
   return String(document);
 }

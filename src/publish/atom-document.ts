@@ -1,0 +1,73 @@
+import { escapeXml } from '../draw/svg.ts';
+
+/** What an Atom feed says of itself. Texts are plain; addresses are whole. */
+export interface FeedHead {
+  readonly id: string;
+  readonly title: string;
+  readonly subtitle?: string | undefined;
+  readonly language: string;
+  readonly updated: string;
+  readonly author: string;
+  /** Where the feed is. */
+  readonly self: string;
+  /** The page that it follows. */
+  readonly alternate: string;
+}
+
+/** One entry of a feed. */
+export interface FeedItem {
+  readonly id: string;
+  readonly title: string;
+  readonly published: string;
+  readonly updated: string;
+  /** Named where it is not the author of the feed. */
+  readonly author?: string | undefined;
+  readonly category: { readonly term: string; readonly label: string };
+  readonly alternate: string;
+  /** A page beside it. */
+  readonly related?: { readonly title: string; readonly href: string } | undefined;
+  readonly summary: string;
+  /** HTML. */
+  readonly content: string;
+}
+
+/** Writes an Atom document (RFC 4287). */
+export function writeFeed(head: FeedHead, items: readonly FeedItem[]): string {
+  const { subtitle } = head;
+  return [
+    '<?xml version="1.0" encoding="utf-8"?>',
+    `<feed xmlns="http://www.w3.org/2005/Atom" xml:lang="${escapeXml(head.language)}">`,
+    `  <id>${escapeXml(head.id)}</id>`,
+    `  <title>${escapeXml(head.title)}</title>`,
+    ...(subtitle ? [`  <subtitle>${escapeXml(subtitle)}</subtitle>`] : []),
+    `  <updated>${head.updated}</updated>`,
+    `  <author><name>${escapeXml(head.author)}</name></author>`,
+    `  <link rel="self" type="application/atom+xml" href="${escapeXml(head.self)}"/>`,
+    `  <link rel="alternate" type="text/html" href="${escapeXml(head.alternate)}"/>`,
+    ...items.map(writeItem),
+    '</feed>',
+    '',
+  ].join('\n');
+}
+
+function writeItem(item: FeedItem): string {
+  const { author, category, related } = item;
+  return [
+    '  <entry>',
+    `    <id>${escapeXml(item.id)}</id>`,
+    `    <title>${escapeXml(item.title)}</title>`,
+    `    <published>${item.published}</published>`,
+    `    <updated>${item.updated}</updated>`,
+    ...(author ? [`    <author><name>${escapeXml(author)}</name></author>`] : []),
+    `    <category term="${category.term}" label="${escapeXml(category.label)}"/>`,
+    `    <link rel="alternate" type="text/html" href="${escapeXml(item.alternate)}"/>`,
+    ...(related
+      ? [
+          `    <link rel="related" type="text/html" title="${escapeXml(related.title)}" href="${escapeXml(related.href)}"/>`,
+        ]
+      : []),
+    `    <summary>${escapeXml(item.summary)}</summary>`,
+    `    <content type="html">${escapeXml(item.content)}</content>`,
+    '  </entry>',
+  ].join('\n');
+}
