@@ -54,6 +54,14 @@ const required = {
   rates: ['id', 'date', 'from', 'to', 'rate', 'source'],
   searches: ['id', 'date', 'part', 'result'],
   withdrawals: ['id', 'date', 'row', 'because'],
+  surveys: ['id', 'name', 'date'],
+  grades: ['id', 'name', 'definition'],
+  groups: ['id', 'name', 'parts', 'because'],
+  findings: ['id', 'date', 'survey', 'part', 'found'],
+  candidates: ['id', 'date', 'part', 'source', 'availability', 'risk'],
+  choices: ['id', 'date', 'candidates', 'because'],
+  preparations: ['id', 'date', 'parts', 'kind', 'what'],
+  waits: ['id', 'date', 'phase', 'for', 'what'],
 };
 
 describe('the schemas for editors', () => {
