@@ -35,7 +35,8 @@ const good: Builder = { habit: 0.1, chance: 0.1 };
 const fair: Builder = { habit: 0.2, chance: 0.25 };
 const poor: Builder = { habit: 0.3, chance: 0.4 };
 
-// No source: the range is meant to hold 80 %. Forecasts of one build hang together, so the share is not held more closely.
+// No source: the range is meant to hold 80 %. Found with these seeds: 76 to 83 % of the whole, 74 to 85 % of phases. Forecasts of one
+// build hang together, so the share is not held more closely.
 describe('the range from 10 to 90 % holds the finish, of the whole and of each phase, in about 80 % of forecasts', () => {
   test.each([
     { who: 'whose plans are good', builder: good, least: 500 },
