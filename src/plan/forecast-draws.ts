@@ -1,5 +1,6 @@
-import { randomStream } from '../measure/random.ts';
+import { type RandomStream, randomStream } from '../measure/random.ts';
 import type { ForecastPhase, ForecastWait, PastRatio } from './forecast-types.ts';
+import { type DrawnHabit, drawHabit, habitOf } from './habit.ts';
 import { seedFor } from './keyed-random.ts';
 import { pertQuantiles, quantileAt } from './pert-quantiles.ts';
 import { estimate } from './three-point.ts';
@@ -23,7 +24,7 @@ export interface DrawOptions {
 
 // A phase that has outrun every estimate is not thereby done; a tenth of its plan is left (our assumption, no source).
 export const LEAST_LEFT = 0.1;
-const TRIES = 16;
+const TRIES = 64;
 
 /** Actual over planned minutes of the finished phases; a phase without hours, or planned at none, tells nothing. */
 export function pastRatios(phases: readonly ForecastPhase[]): PastRatio[] {
@@ -58,40 +59,35 @@ export function resample(list: readonly number[], seed: number, count: number): 
 }
 
 /**
- * Minutes left of each phase in each draw. An estimate of one number is multiplied by one of the past ratios, which bring both
- * its level and its spread. One of three brings its own spread, so it is multiplied by their mean.
+ * Minutes left of each phase in each draw, all phases of a draw by the same habit. An estimate of one number takes level and spread
+ * from it. One of three brings its own spread, so it takes the level only.
  */
 export function drawMinutes(
   phases: readonly ForecastPhase[],
   ratios: readonly number[],
   { seed, draws }: DrawOptions,
 ): Float64Array {
-  const past = resample(ratios, seedFor(seed, 'ratios'), draws);
-  const means = meansOf(past);
+  const habit = habitOf(ratios);
+  const stream = randomStream(seedFor(seed, 'habit'));
+  const habits = Array.from({ length: draws }, () => drawHabit(habit, stream));
   const minutes = new Float64Array(draws * phases.length);
   for (const [index, phase] of phases.entries()) {
-    const { uniform } = randomStream(seedFor(seed, `phase ${phase.id}`));
-    const total = totalOf(phase.planned, { past, means, uniform });
-    for (let draw = 0; draw < draws; draw++)
-      minutes[draw * phases.length + index] = leftOf(phase, () => total(draw));
+    const total = totalOf(phase.planned, randomStream(seedFor(seed, `phase ${phase.id}`)));
+    for (const [draw, drawn] of habits.entries())
+      minutes[draw * phases.length + index] = leftOf(phase, () => total(drawn));
   }
   return minutes;
 }
 
-interface Past {
-  readonly past: Resampled;
-  readonly means: Float64Array;
-  uniform(): number;
-}
-
-function totalOf(planned: ForecastPhase['planned'], from: Past): (draw: number) => number {
-  const { means, uniform } = from;
-  const { values, width } = from.past;
+function totalOf(
+  planned: ForecastPhase['planned'],
+  { normal, uniform }: RandomStream,
+): (habit: DrawnHabit) => number {
   if (typeof planned === 'number')
-    return (draw) => planned * (values[draw * width + Math.floor(uniform() * width)] as number);
+    return ({ level, spread }) => planned * Math.exp(level + spread * normal());
 
   const table = pertQuantiles(planned);
-  return (draw) => quantileAt(table, uniform()) * (means[draw] as number);
+  return ({ level }) => quantileAt(table, uniform()) * Math.exp(level);
 }
 
 /** Only totals above what is spent can still come true, so others are drawn anew. */

@@ -7,13 +7,18 @@ export function rangeOf(numbers: Float64Array): Range {
   return { low: at(0.1), middle: at(0.5), high: at(0.9) };
 }
 
-/** Whole-day bars of one width, at most `most` of them, over all numbers. */
+/**
+ * Whole-day bars of one width, at most `most` of them, over all numbers. The outermost hundredth on each side is counted in the
+ * outer bars, as a few draws of years would leave one bar to all others.
+ */
 export function histogramOf(
   days: Float64Array,
   most = 24,
 ): { from: number; to: number; draws: number }[] {
-  const first = days.reduce((least, day) => Math.min(least, day));
-  const last = days.reduce((latest, day) => Math.max(latest, day));
+  const sorted = days.toSorted();
+  const rank = Math.floor(sorted.length / 100);
+  const first = sorted[rank] as number;
+  const last = sorted[sorted.length - 1 - rank] as number;
   const width = Math.ceil((last - first + 1) / most);
   const bars = Array.from({ length: Math.ceil((last - first + 1) / width) }, (_, index) => ({
     from: first + index * width,
@@ -21,33 +26,48 @@ export function histogramOf(
     draws: 0,
   }));
   for (const day of days) {
-    const bar = bars[Math.floor((day - first) / width)];
+    const bar = bars[Math.floor((Math.min(Math.max(day, first), last) - first) / width)];
     if (bar) bar.draws++;
   }
   return bars;
 }
 
-/** Pearson's correlation of every `stride`-th number from `start` with a list; undefined when one of the two does not vary. */
-export function correlation(
+/** Every `stride`-th number from `start`, `count` of them. */
+export function columnOf(
   numbers: Float64Array,
-  list: Float64Array,
-  { start, stride }: { start: number; stride: number } = { start: 0, stride: 1 },
-): number | undefined {
-  const count = list.length;
-  let [meanX, meanY] = [0, 0];
-  for (let i = 0; i < count; i++) {
-    meanX += (numbers[start + i * stride] as number) / count;
-    meanY += (list[i] as number) / count;
+  { start, stride, count }: { start: number; stride: number; count: number },
+): Float64Array {
+  return Float64Array.from({ length: count }, (_, row) => numbers[start + row * stride] as number);
+}
+
+/** The place of each number among all of them, from 0; equal ones share the middle of theirs. */
+export function ranksOf(list: Float64Array): Float64Array {
+  const sorted = list.toSorted();
+  const places = new Map<number, number>();
+  for (let from = 0, to = 0; from < sorted.length; from = to) {
+    const value = sorted[from] as number;
+    while (to < sorted.length && sorted[to] === value) to++;
+    places.set(value, (from + to - 1) / 2);
   }
+  return list.map((value) => places.get(value) as number);
+}
+
+/** Pearson's correlation; undefined when one of the two does not vary. Of ranks it is Spearman's (1904), which no outlier sways. */
+export function correlation(one: Float64Array, other: Float64Array): number | undefined {
+  const [meanX, meanY] = [meanOf(one), meanOf(other)];
   let [xx, xy, yy] = [0, 0, 0];
-  for (let i = 0; i < count; i++) {
-    const x = (numbers[start + i * stride] as number) - meanX;
-    const y = (list[i] as number) - meanY;
+  for (let i = 0; i < one.length; i++) {
+    const x = (one[i] as number) - meanX;
+    const y = (other[i] as number) - meanY;
     xx += x * x;
     xy += x * y;
     yy += y * y;
   }
   // The mean of equal numbers is a little off them, so what is left of their spread is no zero but next to it.
-  const varies = (sum: number, mean: number) => sum > count * (1e-12 * mean) ** 2;
+  const varies = (sum: number, mean: number) => sum > one.length * (1e-12 * mean) ** 2;
   return varies(xx, meanX) && varies(yy, meanY) ? xy / Math.sqrt(xx * yy) : undefined;
+}
+
+function meanOf(list: Float64Array): number {
+  return list.reduce((sum, one) => sum + one, 0) / list.length;
 }

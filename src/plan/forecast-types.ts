@@ -52,11 +52,11 @@ export interface ForecastDriver {
   readonly id: string | undefined;
   /** Share of draws in which a little more of it would have moved the finish; undefined for the pace, which always would. */
   readonly share: number | undefined;
-  /** Pearson's correlation with the finish over the draws; undefined where it is the same in all. */
+  /** Spearman's rank correlation with the finish over the draws; undefined where it is the same in all. */
   readonly correlation: number | undefined;
 }
 
-/** Some days, both ends included, and how many draws finish on one of them. */
+/** Some days, both ends included, and how many draws finish on one of them; the outer bars hold what lies beyond, too. */
 export interface HistogramBar {
   readonly from: DayNumber;
   readonly to: DayNumber;

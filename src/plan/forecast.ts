@@ -6,7 +6,7 @@ import {
   meansOf,
   pastRatios,
 } from './forecast-draws.ts';
-import { correlation, histogramOf, rangeOf } from './forecast-summary.ts';
+import { columnOf, correlation, histogramOf, rangeOf, ranksOf } from './forecast-summary.ts';
 import type {
   Forecast,
   ForecastDriver,
@@ -114,10 +114,17 @@ function dayAt(asOf: number, time: number): number {
   return asOf + Math.ceil(time - 1e-6);
 }
 
+/** So many draws say a correlation to within two hundredths, which is all that is shown of it. */
+const MOST_RANKED = 2000;
+
 function driversOf(
   waits: readonly ForecastWait[],
   { network, draws, drawn }: Made,
 ): ForecastDriver[] {
+  const count = Math.min(draws.count, MOST_RANKED);
+  const finish = ranksOf(drawn.finish.subarray(0, count));
+  const follows = (numbers: Float64Array, start = 0, stride = 1) =>
+    correlation(ranksOf(columnOf(numbers, { start, stride, count })), finish);
   const of = (by: 'phase' | 'wait', ids: readonly string[]): ForecastDriver[] => {
     const [numbers, decides] =
       by === 'phase' ? [draws.minutes, drawn.phaseDecides] : [draws.waits, drawn.waitDecides];
@@ -125,14 +132,14 @@ function driversOf(
       by,
       id,
       share: (decides[start] ?? 0) / draws.count,
-      correlation: correlation(numbers, drawn.finish, { start, stride: ids.length }),
+      correlation: follows(numbers, start, ids.length),
     }));
   };
   const pace: ForecastDriver = {
     by: 'pace',
     id: undefined,
     share: undefined,
-    correlation: correlation(meansOf(draws.pace), drawn.finish),
+    correlation: follows(meansOf(draws.pace)),
   };
   const ids = (items: readonly { id: string }[]) => items.map(({ id }) => id);
   const rest = [...of('phase', ids(network.phases)), ...of('wait', ids(waits))];

@@ -1,5 +1,6 @@
 import { LEAST_LEFT, meanOf } from './forecast-draws.ts';
 import type { Forecast } from './forecast-types.ts';
+import { typicalRatio } from './habit.ts';
 import type { PaceWeek } from './pace.ts';
 import type { ProjectPlan } from './project-plan.ts';
 
@@ -13,19 +14,14 @@ export interface PhaseLeft {
   readonly left: number;
 }
 
-/** Average of the ratios of actual to planned hours. */
-export function meanRatio(ratios: Forecast['ratios']): number {
-  return ratios.reduce((sum, { ratio }) => sum + ratio, 0) / ratios.length;
-}
-
-/** Minutes left of each open phase: planned × average ratio − worked; as in the draws, a tenth of the plan at least. */
+/** Minutes left of each open phase: planned × typical ratio − worked; as in the draws, a tenth of the plan at least. */
 export function hoursLeft({ phases }: ProjectPlan, { ratios }: Forecast): PhaseLeft[] {
-  const mean = meanRatio(ratios);
+  const typical = typicalRatio(ratios.map(({ ratio }) => ratio));
   return phases
     .filter(({ state }) => state !== 'finished')
     .map(({ id, planned, spent }) => {
       const minutes = meanOf(planned);
-      const left = Math.max(minutes * mean - spent, LEAST_LEFT * minutes);
+      const left = Math.max(minutes * typical - spent, LEAST_LEFT * minutes);
       return { id, planned: minutes, spent, left };
     });
 }

@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { randomStream } from '../../src/measure/random.ts';
 import { drawMinutes } from '../../src/plan/forecast-draws.ts';
-import { rangeOf } from '../../src/plan/forecast-summary.ts';
+import { correlation, rangeOf } from '../../src/plan/forecast-summary.ts';
 import type { ForecastPhase } from '../../src/plan/forecast-types.ts';
+import { likelyRatios } from '../../src/plan/habit.ts';
 import { inOrder } from '../../src/plan/order.ts';
 import { pertQuantiles, quantileAt } from '../../src/plan/pert-quantiles.ts';
 import { estimate } from '../../src/plan/three-point.ts';
@@ -77,21 +78,56 @@ describe('drawn finishes have the closed form', () => {
       expect(Math.abs(found.deviation / exact - 1)).toBeLessThan(0.01);
     }
   });
+});
 
-  test('of the past ratios: each phase varies as they do, and all of them lean the same way', () => {
-    const ratios = [0.9, 1.1, 1.3, 1.9];
-    const spread = momentsOf(Float64Array.from(ratios)).deviation * Math.sqrt(3 / 4);
-    const phases = ['a', 'b', 'c'].map((id) => phase(id, 100));
-    const minutes = drawMinutes(phases, ratios, { seed: 5, draws: DRAWS });
-    const sums = Float64Array.from({ length: DRAWS }, (_, draw) =>
-      minutes.subarray(3 * draw, 3 * draw + 3).reduce((sum, one) => sum + one, 0),
-    );
-    // Two numbers from a list of m − 1 are the same item of it with probability 1/(m − 1), and else independent, so the variance
-    // of a sum of n is nσ² + n(n − 1)σ²/(m − 1).
-    const exact = 100 * spread * Math.sqrt(3 + (3 * 2) / 3);
-    const { mean, deviation } = momentsOf(sums);
-    expect(Math.abs(mean - 390)).toBeLessThan(near(exact));
-    expect(Math.abs(deviation / exact - 1)).toBeLessThan(0.01);
+describe('hours drawn from past ratios', () => {
+  const ratios = [0.8, 0.9, 0.95, 1, 1.1, 1.15, 1.2, 1.3, 1.5, 1.9];
+  const logs = ratios.map(Math.log);
+  const mean = logs.reduce((sum, log) => sum + log, 0) / 10;
+  const squares = logs.reduce((sum, log) => sum + (log - mean) ** 2, 0);
+  // One phase more, with the spread of a budget estimate of −20 to +30 %: ten degrees of freedom.
+  const first = (Math.log(1.3) - Math.log(0.8)) / 2 / 1.2815515655;
+  const spread = Math.sqrt((squares + first ** 2) / 10);
+
+  const phases = ['a', 'b'].map((id) => phase(id, 100));
+  const minutes = drawMinutes(phases, ratios, { seed: 5, draws: DRAWS }).map((total) =>
+    Math.log(total / 100),
+  );
+  const [one, other] = [0, 1].map((index) => minutes.filter((_, place) => place % 2 === index)) as [
+    Float64Array,
+    Float64Array,
+  ];
+
+  // t for ten degrees of freedom, upper 10 %: 1.372, NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.2.
+  const reach = 1.372 * spread * Math.sqrt(1 + 1 / 10);
+
+  test('follow Student’s t with the factor √(1 + 1/n) of a prediction', () => {
+    for (const drawn of [one, other]) {
+      const { low, middle, high } = rangeOf(drawn);
+      for (const [found, exact] of [
+        [low, mean - reach],
+        [middle, mean],
+        [high, mean + reach],
+      ] as const)
+        expect(Math.abs(found - exact)).toBeLessThan(near(2 * spread));
+    }
+  });
+
+  test('lean the same way: one part in n + 1 of their variance is common to all phases', () => {
+    // Cov = σ²/n and Var = σ²(1 + 1/n).
+    expect(Math.abs((correlation(one, other) ?? 0) - 1 / 11)).toBeLessThan(near(1.2));
+  });
+
+  test('have the range that is shown beside them', () => {
+    const { low, high } = likelyRatios(ratios);
+    expect(Math.log(low)).toBeCloseTo(mean - reach, 3);
+    expect(Math.log(high)).toBeCloseTo(mean + reach, 3);
+  });
+
+  test('vary by no less than a budget estimate does where two phases came out alike', () => {
+    // Two degrees of freedom, upper 10 %: 1.886 in the same table; half of the variance is that of the budget estimate.
+    const alike = 1.886 * (first / Math.SQRT2) * Math.sqrt(1.5);
+    expect(Math.log(likelyRatios([1.1, 1.1]).high / 1.1)).toBeCloseTo(alike, 3);
   });
 });
 

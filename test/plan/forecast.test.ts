@@ -12,8 +12,10 @@ function made(change: Partial<ForecastInputs> = {}): Forecast {
   return result;
 }
 
-/** Two phases that came out as planned, so nothing is uncertain but what a test adds. */
-const asPlanned = [done('one', 600, 600, '2025-01-25'), done('two', 600, 600, '2025-04-20')];
+/** So many phases that came out as planned that next to nothing is uncertain but what a test adds. */
+const asPlanned = Array.from({ length: 1000 }, (_, index) =>
+  done(`done-${index}`, 600, 600, '2025-04-20'),
+);
 const steady = { waits: [], pace: [600, 600, 600, 600] };
 
 describe('a forecast', () => {
@@ -28,7 +30,7 @@ describe('a forecast', () => {
         high: numberOf('2025-05-06'),
       },
     });
-    expect(left.middle).toBeCloseTo(1300, 9);
+    expect(Math.abs(left.middle - 1300)).toBeLessThan(2);
     expect(each.map(({ id, middle }) => [id, middle])).toEqual([
       ['a', numberOf('2025-05-03')],
       ['b', numberOf('2025-05-06')],
@@ -58,18 +60,18 @@ describe('a forecast', () => {
 
   test('waits out the lag after a phase that is finished', () => {
     // Cured three weeks after 2025-04-20, so from Monday, 2025-05-12.
-    const phases = [...asPlanned, phase('a', 60, ['two', 21])];
+    const phases = [...asPlanned, phase('a', 60, ['done-0', 21])];
     expect(made({ ...steady, phases }).finish.middle).toBe(numberOf('2025-05-13'));
   });
 
   test('adjusts estimates by how finished phases came out', () => {
     const late = [done('one', 600, 1200, '2025-01-25'), done('two', 600, 1200, '2025-03-01')];
     const phases = [...late, phase('a', 600)];
-    expect(made({ ...steady, phases }).left.middle).toBeCloseTo(1200, 9);
+    expect(Math.abs(made({ ...steady, phases }).left.middle - 1200)).toBeLessThan(20);
     expect(made({ ...steady, phases }).ratios.map(({ ratio }) => ratio)).toEqual([2, 2]);
   });
 
-  test('leaves a tenth of its plan to a phase that has outrun every ratio', () => {
+  test('leaves a tenth of its plan to a phase that has outrun every draw', () => {
     const over = { ...phase('a', 1000), state: 'under way', spent: 1500 } as const;
     expect(made({ ...steady, phases: [...asPlanned, over] }).left.middle).toBeCloseTo(100, 9);
   });
