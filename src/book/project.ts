@@ -48,6 +48,7 @@ export function makeProject(
     searches: byDate(valuesOf(read.lists.searches)),
     entries: makeEntries(read, drafts),
     photos: read.photos,
+    photoRecords: valuesOf(read.lists.photos),
   };
   const days = daysOf(parts);
   const lastDay = latestDay(days) ?? ('1970-01-01' as Day);

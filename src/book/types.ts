@@ -9,6 +9,7 @@ import type {
   Instrument,
   Part,
   Phase,
+  PhotoRecord,
   ProjectInfo,
   Rate,
   Search,
@@ -58,6 +59,8 @@ export interface Project {
   readonly searches: readonly Search[];
   readonly entries: readonly Entry[];
   readonly photos: readonly string[];
+  /** What is known of photos, where the builder wrote it down. */
+  readonly photoRecords: readonly PhotoRecord[];
   /** Earliest and latest day that anything is dated; the latest is the day that the site calls today. */
   readonly firstDay: Day;
   readonly lastDay: Day;

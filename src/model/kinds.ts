@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import type { CamelKeys } from './camel.ts';
 import { instrumentSchema, phaseSchema, sourceSchema, specSchema } from './definitions.ts';
 import { entrySchema } from './entry.ts';
+import { photoSchema } from './photos.ts';
 import { projectSchema } from './project.ts';
 import {
   costSchema,
@@ -19,6 +20,7 @@ export const listKinds = {
   phases: phaseSchema,
   specs: specSchema,
   instruments: instrumentSchema,
+  photos: photoSchema,
   hours: hoursSchema,
   costs: costSchema,
   parts: partSchema,
@@ -56,6 +58,7 @@ export type Source = Record_<typeof sourceSchema>;
 export type Phase = Record_<typeof phaseSchema>;
 export type Spec = Record_<typeof specSchema>;
 export type Instrument = Record_<typeof instrumentSchema>;
+export type PhotoRecord = Record_<typeof photoSchema>;
 export type HoursRow = Record_<typeof hoursSchema>;
 export type CostRecord = Record_<typeof costSchema>;
 export type Part = Record_<typeof partSchema>;

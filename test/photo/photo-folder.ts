@@ -1,7 +1,7 @@
 import { readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { openBook } from '../../src/book/open.ts';
-import { derivePhotos } from '../../src/photo/derive.ts';
+import { type DeriveOptions, derivePhotos } from '../../src/photo/derive.ts';
 import type { PhotoManifest } from '../../src/photo/manifest.ts';
 import type { Problem } from '../../src/read/problem.ts';
 import { type Files, inContentFolder, NOON } from '../check/content-folder.ts';
@@ -12,7 +12,7 @@ export interface PhotoFolder {
   /** Where the derived pictures are. */
   readonly derived: string;
   /** Derives the photos that the entries show as they are now. */
-  derive(): Promise<Problem[]>;
+  derive(options?: DeriveOptions): Promise<Problem[]>;
   manifest(): Promise<PhotoManifest>;
 }
 
@@ -32,7 +32,12 @@ export async function inPhotoFolder<Result>(
         return await use({
           content,
           derived: join(work, 'public/photos'),
-          derive: async () => derivePhotos(await openBook(content, { now: NOON }), content, work),
+          derive: async (options) =>
+            derivePhotos(
+              await openBook(content, { now: NOON }),
+              { contentDir: content, workDir: work, cacheDir: join(work, 'cache') },
+              options,
+            ),
           manifest: async () => JSON.parse(await readFile(join(work, 'photos.json'), 'utf8')),
         });
       } finally {
