@@ -11,6 +11,7 @@ import { knownIds } from './known-ids.ts';
 import { shownValuesAreMeasured } from './measured.ts';
 import { amountsHaveCurrency } from './money.ts';
 import { phasesDoNotLoop } from './phase-loop.ts';
+import { photoRecordsHaveFiles, shownPhotosAreDescribed, taggedPhotosAreHidden } from './photos.ts';
 import { calibrationInDate, checkSite, isTimeZone, timeZoneExists } from './project.ts';
 import { referencesExist } from './references.ts';
 import type { Rule } from './rule.ts';
@@ -28,6 +29,9 @@ const rules: readonly Rule[] = [
   derivedSpecsWorkOut,
   exclusionsAreExplained,
   readingPhotosExist,
+  photoRecordsHaveFiles,
+  shownPhotosAreDescribed,
+  taggedPhotosAreHidden,
   phasesDoNotLoop,
   entriesAreNamedByDay,
   momentsHaveAVideo,

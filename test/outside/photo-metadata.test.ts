@@ -75,7 +75,7 @@ test.each([
   await inPhotoFolder({ 'ram.jpg': await make().toBuffer() }, async (folder) => {
     expect(await folder.derive()).toEqual([]);
     const [size] = (await folder.manifest())['press/ram.jpg']?.sizes ?? [];
-    const derived = await readFile(join(folder.derived, size?.file ?? ''));
+    const derived = await readFile(join(folder.derived, size?.files.webp ?? ''));
     expect([...webpChunks(derived).keys()]).toEqual(['VP8']);
   });
 });

@@ -11,6 +11,8 @@ export interface PhotoFolder {
   readonly content: string;
   /** Where the derived pictures are. */
   readonly derived: string;
+  /** Where they are kept. */
+  readonly cached: string;
   /** Derives the photos that the entries show as they are now. */
   derive(options?: DeriveOptions): Promise<Problem[]>;
   manifest(): Promise<PhotoManifest>;
@@ -32,6 +34,7 @@ export async function inPhotoFolder<Result>(
         return await use({
           content,
           derived: join(work, 'public/photos'),
+          cached: join(work, 'cache/photos'),
           derive: async (options) =>
             derivePhotos(
               await openBook(content, { now: NOON }),
