@@ -2,6 +2,7 @@ import { spawn } from 'node:child_process';
 import { cp, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { benchPhotos } from '../bench/photos.ts';
 import { contentDir } from '../site/folders.ts';
 
 /** One thing measured, and what it should stay under. */
@@ -11,8 +12,9 @@ interface Timing {
   readonly target: number | undefined;
 }
 
-/** Times checking and building of the content folder in fresh temporary folders; the builder's own files are only read. */
-export async function main(): Promise<number> {
+/** Times checking and building of the content folder in fresh temporary folders, or with `photos` the making of photos; the builder's own files are only read. */
+export async function main([what, ...rest]: readonly string[]): Promise<number> {
+  if (what === 'photos') return benchPhotos(rest);
   const folder = await mkdtemp(join(tmpdir(), 'witnessmark-bench-'));
   try {
     const timings = await measureAll(folder);

@@ -116,7 +116,7 @@ async function workThrough(
   const problems: Problem[] = [];
   const progress = listener && showProgress('Photos', jobs.length, listener);
   let notedAt = performance.now();
-  await eachOf(jobs, { items: cores + 1, weight: PIXELS_AT_ONCE }, pixelsOf, async (photo) => {
+  await eachOf(jobs, { items: cores, weight: PIXELS_AT_ONCE }, pixelsOf, async (photo) => {
     try {
       ready.set(photo.key, await make(photo, cache));
     } catch (error) {
