@@ -12,7 +12,7 @@ export interface Card {
   readonly title: string;
   /** The one number, large. */
   readonly value?: string;
-  /** Lines below: before and after, verdict, day; one alone may run on over three. */
+  /** Lines below: before and after, verdict, day; the first may run on where no number stands. */
   readonly lines: readonly string[];
   /** A derived photo that stands beside the words. */
   readonly photo?: string;
@@ -21,7 +21,7 @@ export interface Card {
 }
 
 /** Where a card's photo stands. */
-export const PHOTO = { left: 764, top: 78, width: 392, height: 414 } as const;
+export const PHOTO = { left: 744, top: 80, width: 376, height: 392 } as const;
 
 /** The machine, as a card names it. */
 export function machineOf({ info: { machine } }: Project): string {
@@ -45,15 +45,15 @@ export function drawCard(card: Card, lettering: Lettering): SvgNode {
     card.value === undefined ? 3 : 2,
     'bold',
   );
-  const top = 118;
+  const first = 118 + Math.max(58, titleSize * 0.92);
   const titleNodes = title.map((line, index) =>
-    lettering.line(line, M + 44, top + 58 + index * titleSize * 1.12, {
+    lettering.line(line, M + 44, first + index * titleSize * 1.12, {
       size: titleSize,
       fill: INK,
       weight: 'bold',
     }),
   );
-  const afterTitle = top + 58 + (title.length - 1) * titleSize * 1.12;
+  const afterTitle = first + (title.length - 1) * titleSize * 1.12;
   const valueSize = card.value === undefined ? 0 : fitted(card.value, inner, 108, lettering);
   const value =
     card.value === undefined
@@ -65,10 +65,10 @@ export function drawCard(card: Card, lettering: Lettering): SvgNode {
           }),
         ];
   const linesTop = afterTitle + (card.value === undefined ? 60 : 100 + valueSize * 0.9);
-  const most = card.lines.length > 1 ? 1 : 3;
+  const most = card.value === undefined ? Math.max(1, 4 - title.length) : 1;
   const lines = card.lines
     .slice(0, 2)
-    .flatMap((line) => lettering.wrap(line, inner, 30, most))
+    .flatMap((line, index) => lettering.wrap(line, inner, 30, index === 0 ? most : 1))
     .map((line, index) =>
       lettering.line(line, M + 44, linesTop + index * 40, { size: 30, fill: SOFT }),
     );

@@ -20,7 +20,7 @@ export function oddities({ file, record }: ShownPhoto, glance: Glance): Problem[
   });
   const { width, height, format, space, depth, pages, gps } = glance;
   const found: Problem[] = [];
-  if (gps && record?.nothingToHide === undefined && !record?.hide?.length)
+  if (gps && !record?.nothingToHide && !record?.hide?.length)
     found.push(
       warn(
         'photo/not-looked-at',

@@ -6,12 +6,15 @@ import { join } from 'node:path';
 import { promisify } from 'node:util';
 import type { TestProject } from 'vitest/node';
 import { openBrowser } from './browser.ts';
+import { realPhotos } from './real-photos.ts';
 
 /** Why a check can't run on this machine; undefined where it can. */
 export interface Missing {
   readonly java: string | undefined;
   readonly browser: string | undefined;
   readonly atomSchema: string | undefined;
+  readonly exiftool: string | undefined;
+  readonly realPhotos: string | undefined;
 }
 
 declare module 'vitest' {
@@ -24,20 +27,29 @@ declare module 'vitest' {
 export default async function lookForMissing(project: TestProject): Promise<void> {
   const schema = join(process.env.WITNESSMARK_SCHEMAS ?? '', 'atom.rng');
   const missing: Missing = {
-    java: (await hasJava()) ? undefined : 'the Nu Html Checker needs java, which is not installed',
+    java: (await runs('java', '-version'))
+      ? undefined
+      : 'the Nu Html Checker needs java, which is not installed',
     browser: (await hasBrowser())
       ? undefined
       : 'accessibility and layout need a browser: install Chrome',
     atomSchema: existsSync(schema)
       ? undefined
       : 'the RELAX NG check of the feed needs atom.rng, in the folder that WITNESSMARK_SCHEMAS names',
+    exiftool: (await runs('exiftool', '-ver'))
+      ? undefined
+      : 'the second reader of metadata is exiftool, which is not installed',
+    realPhotos:
+      realPhotos().length > 0
+        ? undefined
+        : 'real photographs are in the npm packages exif and jpeg-exif, which are not installed',
   };
   for (const reason of Object.values(missing)) if (reason) console.log(`Skipped here: ${reason}.`);
   project.provide('missing', missing);
 }
 
-const hasJava = () =>
-  promisify(execFile)('java', ['-version']).then(
+const runs = (program: string, ...args: string[]) =>
+  promisify(execFile)(program, args).then(
     () => true,
     () => false,
   );
