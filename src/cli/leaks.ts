@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto';
-import { readdir, readFile } from 'node:fs/promises';
+import { readdir, readFile, stat } from 'node:fs/promises';
 import { join, relative } from 'node:path';
 import sharp from 'sharp';
+import { eachOf } from '../photo/each.ts';
 
 const PICTURE = /\.(avif|gif|heic|jpe?g|png|tiff?|webp)$/i;
 
@@ -10,18 +11,38 @@ const PICTURE = /\.(avif|gif|heic|jpe?g|png|tiff?|webp)$/i;
  * still carries metadata. A last gate, since a build tool can publish an original without being asked.
  */
 export async function findLeaks(site: string, contentDir: string): Promise<string[]> {
-  const originals = new Set<string>();
-  for (const file of await filesIn(contentDir)) {
-    if (/[\\/]photos[\\/]/.test(file)) originals.add(await hashOf(file));
-  }
-
+  const originals = await originalsBySize(contentDir);
+  const files = await filesIn(site);
   const leaks: string[] = [];
-  for (const file of await filesIn(site)) {
-    const copied = originals.size > 0 && originals.has(await hashOf(file));
-    if (copied || (PICTURE.test(file) && (await hasMetadata(file))))
-      leaks.push(relative(site, file));
+  await eachOf(
+    files,
+    { items: 8, weight: 8 },
+    () => 1,
+    async (file) => {
+      if ((await isCopy(file, originals)) || (PICTURE.test(file) && (await hasMetadata(file))))
+        leaks.push(relative(site, file));
+    },
+  );
+  return leaks.sort();
+}
+
+/** Originals by their size in bytes: only a file of the same size can be a copy, so that thousands of photos need not be read. */
+async function originalsBySize(contentDir: string): Promise<ReadonlyMap<number, string[]>> {
+  const bySize = new Map<number, string[]>();
+  for (const file of await filesIn(contentDir)) {
+    if (!/[\\/]photos[\\/]/.test(file)) continue;
+    const { size } = await stat(file);
+    bySize.set(size, [...(bySize.get(size) ?? []), file]);
   }
-  return leaks;
+  return bySize;
+}
+
+async function isCopy(file: string, originals: ReadonlyMap<number, string[]>): Promise<boolean> {
+  const alike = originals.get((await stat(file)).size) ?? [];
+  if (alike.length === 0) return false;
+  const hash = await hashOf(file);
+  for (const original of alike) if ((await hashOf(original)) === hash) return true;
+  return false;
 }
 
 async function filesIn(folder: string): Promise<string[]> {

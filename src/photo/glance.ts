@@ -21,7 +21,7 @@ export interface Glance {
 /** Reads the head of a photo. @throws when it is no picture, or one that the image library can't read. */
 export async function glanceAt(photo: string | Uint8Array): Promise<Glance> {
   const head = await sharp(photo, { limitInputPixels: MOST_PIXELS }).metadata();
-  const tags = await exifOf(head);
+  const tags = await exifOf(head, photo);
   const taken = dayOf(tags.DateTimeOriginal ?? tags.CreateDate);
   return {
     width: head.autoOrient.width,
@@ -38,15 +38,21 @@ export async function glanceAt(photo: string | Uint8Array): Promise<Glance> {
 type Tags = Readonly<Record<string, unknown>>;
 
 /** Tags of the EXIF block; a broken block says nothing, and is left out of what is published in any case. */
-async function exifOf({ exif }: Metadata): Promise<Tags> {
-  if (exif === undefined) return {};
-  const start = exif.toString('latin1', 0, 4) === 'Exif' ? 6 : 0;
+async function exifOf({ exif, format }: Metadata, photo: string | Uint8Array): Promise<Tags> {
+  // In a TIFF the tags are the file's own, and the image library gives no block of them.
+  const block = format === 'tiff' ? photo : exif?.subarray(startOf(exif));
+  if (block === undefined) return {};
   try {
     const options = { reviveValues: false, gps: true, ifd1: false, tiff: true, exif: true };
-    return (await exifr.parse(exif.subarray(start), options)) ?? {};
+    return (await exifr.parse(block, options)) ?? {};
   } catch {
     return {};
   }
+}
+
+/** Where the tags start: after the mark that a JPEG puts before them (EXIF 2.32, 4.7.2). */
+function startOf(exif: Buffer): number {
+  return exif.toString('latin1', 0, 4) === 'Exif' ? 6 : 0;
 }
 
 /** `2025:03:08 14:05:00` (EXIF 2.32, DateTimeOriginal) as a day. */

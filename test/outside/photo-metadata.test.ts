@@ -87,7 +87,10 @@ test.each([
   ['tiff', () => tellTale().tiff()],
 ])('a photo in %s format loses what it tells when its sizes are derived', async (ending, make) => {
   await inPhotoFolder({ [`ram.${ending}`]: await make().toBuffer() }, async (folder) => {
-    expect((await folder.derive()).map(({ code }) => code)).toEqual(['photo/not-looked-at']);
+    const problems = await folder.derive();
+    // The image library writes no place into a TIFF.
+    const places = ending === 'tiff' ? [] : ['photo/not-looked-at'];
+    expect(problems.map(({ code }) => code)).toEqual(places);
     const [size] = (await folder.manifest())[`press/ram.${ending}`]?.sizes ?? [];
     const derived = await readFile(join(folder.derived, size?.files.webp ?? ''));
     expect([...webpChunks(derived).keys()]).toEqual(['VP8']);

@@ -3,6 +3,7 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 import exifr from 'exifr';
+import sharp from 'sharp';
 import { describe, expect, inject, test } from 'vitest';
 import { inPhotoFolder, type PhotoFolder } from '../photo/photo-folder.ts';
 import { filesOf } from '../site/pages.ts';
@@ -64,6 +65,28 @@ describe.skipIf(photos.length === 0)('a real photograph', () => {
     }
   });
 });
+
+test.skipIf(missing.exiftool)(
+  'a TIFF in which exiftool wrote a place and a day is known for both',
+  async () => {
+    const plain = sharp({ create: { width: 60, height: 40, channels: 3, background: '#963' } });
+    await inPhotoFolder({ 'ram.tif': await plain.tiff().toBuffer() }, async (folder) => {
+      const place = [
+        '-GPSLatitude=54.3',
+        '-GPSLatitudeRef=N',
+        '-GPSLongitude=2',
+        '-GPSLongitudeRef=W',
+      ];
+      await promisify(execFile)('exiftool', [
+        ...['-q', '-overwrite_original', ...place, '-DateTimeOriginal=2025:03:08 10:00:00'],
+        join(folder.content, 'press/photos/ram.tif'),
+      ]);
+      expect((await folder.derive()).map(({ code }) => code)).toEqual(['photo/not-looked-at']);
+      expect((await folder.manifest())['press/ram.tif']?.taken).toBe('2025-03-08');
+      expect(await found(await derivedFiles(folder, 'ram.tif'))).toEqual([{}, {}]);
+    });
+  },
+);
 
 test.skipIf(missing.exiftool)('exiftool finds nothing in any picture of the site', async () => {
   const { folder } = inject('site');
