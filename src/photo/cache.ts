@@ -92,7 +92,7 @@ export async function prune(
 ): Promise<void> {
   const stems = new Set(Object.values(originals).map(stemOf));
   const stale = [...cache.files].filter(
-    (file) => !wanted.has(file) && !stems.has(/^[^-]+-[^-]+(?=-)/.exec(file)?.[0] ?? ''),
+    (file) => !wanted.has(file) && !stems.has(/^(\w+-\w+)-\d+\.\w+$/.exec(file)?.[1] ?? ''),
   );
   await Promise.all(stale.map((file) => rm(join(cache.folder, file), { force: true })));
 }

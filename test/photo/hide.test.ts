@@ -23,6 +23,8 @@ async function photo(orientation = 1): Promise<Buffer> {
   return stored.jpeg({ quality: 95 }).withMetadata({ orientation }).toBuffer();
 }
 
+const SMALL = { width: 200, height: 100, channels: 3, background: '#e08040' } as const;
+
 const AREAS = [
   'hide:',
   '  - what: plate',
@@ -105,6 +107,31 @@ describe('an area that is to be hidden', () => {
       expect(after).toHaveLength(before.length);
       expect(after.filter((file) => before.includes(file))).toEqual([]);
     });
+  });
+});
+
+test.each([
+  [
+    'grey',
+    () =>
+      sharp({ create: { ...SMALL, background: '#888' } })
+        .toColourspace('b-w')
+        .jpeg(),
+  ],
+  ['in print colours', () => sharp({ create: SMALL }).toColourspace('cmyk').jpeg()],
+  ['see-through', () => sharp({ create: { ...SMALL, channels: 4, background: '#0f08' } }).webp()],
+])('an area is hidden on a photo that is %s', async (_, make) => {
+  const record = photoRecord('ram.jpg', ['hide:', '  - { what: plate, box: [0, 0, 0.5, 1] }']);
+  const photo = await make().toBuffer();
+  await inPhotoFolder({ 'ram.jpg': photo, ...record }, async (folder) => {
+    expect((await folder.derive()).filter(({ level }) => level === 'error')).toEqual([]);
+    const sizes = await seen(folder, [
+      [0.2, 0.5],
+      [0.8, 0.5],
+    ]);
+    expect(sizes).toHaveLength(2);
+    for (const { colours } of sizes)
+      expect(colours.map((colour) => near(colour, fill))).toEqual([true, false]);
   });
 });
 
