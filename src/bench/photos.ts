@@ -184,7 +184,7 @@ async function timeMany(folder: string, count: number): Promise<void> {
   const names = Array.from({ length: count }, (_, index) => `m${index}.jpg`);
   for (const [index, name] of names.entries()) {
     const background = `#${(index * 4099 + 0x100000).toString(16).slice(-6)}`;
-    const create = { width: 1920, height: 8, channels: 3, background } as const;
+    const create = { width: 1920, height: 16, channels: 3, background } as const;
     // Two colours may give one JPEG; bytes after the end keep the files apart.
     const jpeg = await sharp({ create }).jpeg().toBuffer();
     await writeFile(join(photos, name), Buffer.concat([jpeg, Buffer.from(String(index))]));

@@ -65,7 +65,7 @@ describe('a file that would not be read', () => {
 
   it('is named with all kinds when none is near', async () => {
     expect(await problemsIn({ 'press/invoices.csv': '' })).toEqual([
-      'press/invoices.csv: "invoices.csv" is no file of a project → one of: sources, phases, specs, instruments, hours, costs, parts, readings, rates, searches, project',
+      'press/invoices.csv: "invoices.csv" is no file of a project → one of: sources, phases, specs, instruments, photos, hours, costs, parts, readings, rates, searches, project',
     ]);
   });
 
