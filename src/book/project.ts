@@ -88,6 +88,7 @@ export function makeProject(
     ...decisionsOf(read.lists, corrections),
     entries: makeEntries(read, drafts),
     photos: read.photos,
+    photoRecords: valuesOf(read.lists.photos),
   };
   const days = [...daysOf(parts), ...corrections.map(({ on }) => on)];
   const lastDay = latestDay(days) ?? ('1970-01-01' as Day);

@@ -14,6 +14,7 @@ import type {
   Order,
   Part,
   Phase,
+  PhotoRecord,
   ProjectInfo,
   Search,
   Site,
@@ -78,6 +79,8 @@ export interface Project extends Decisions {
   readonly photos: readonly string[];
   /** Its marks and the rows under them as published; undefined before the first mark. */
   readonly marks: LedgerMarks | undefined;
+  /** What is known of photos, where the builder wrote it down. */
+  readonly photoRecords: readonly PhotoRecord[];
   /** Earliest and latest day that anything is dated; the latest is the day that the site calls today. */
   readonly firstDay: Day;
   readonly lastDay: Day;

@@ -19,6 +19,7 @@ import { shownValuesAreMeasured } from './measured.ts';
 import { amountsHaveCurrency } from './money.ts';
 import { paymentsFitTheirOrders } from './orders.ts';
 import { phasesDoNotLoop } from './phase-loop.ts';
+import { photoRecordsHaveFiles, shownPhotosAreDescribed, taggedPhotosAreHidden } from './photos.ts';
 import { portionsFit } from './portions.ts';
 import { calibrationInDate, checkSite, isTimeZone, timeZoneExists } from './project.ts';
 import { receiptsExist } from './receipts.ts';
@@ -49,6 +50,9 @@ const rules: readonly Rule[] = [
   derivedSpecsWorkOut,
   exclusionsAreExplained,
   readingPhotosExist,
+  photoRecordsHaveFiles,
+  shownPhotosAreDescribed,
+  taggedPhotosAreHidden,
   phasesDoNotLoop,
   entriesAreNamedByDay,
   momentsHaveAVideo,

@@ -13,6 +13,7 @@ const SINGULAR: Readonly<Record<string, string>> = {
   sources: 'source',
   specs: 'spec',
   instruments: 'instrument',
+  photos: 'photo',
   parts: 'part',
   rows: 'ledger row',
   work: 'kind of work',

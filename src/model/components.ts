@@ -52,8 +52,8 @@ export const entryComponents: Readonly<Record<string, Readonly<Record<string, Pr
   },
   Photo: {
     file: { required: true, photo: true },
-    alt: { required: true },
-    caption: { required: true },
+    alt: {},
+    caption: {},
   },
   AtTime: { at: { required: true, moment: true } },
 };

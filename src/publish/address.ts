@@ -14,6 +14,9 @@ export interface Addresses {
   specData(project: Project, id: string): string;
   /** The spec's preview picture. */
   specCard(project: Project, id: string): string;
+  /** The preview picture of an entry, and of a project. */
+  entryCard(project: Project, entry: Entry): string;
+  projectCard(project: Project): string;
   reading(project: Project, spec: string, reading: string): string;
   instrument(project: Project, id: string): string;
   costs(project: Project): string;
@@ -56,6 +59,8 @@ export function addressesOf(address: string): Addresses {
     spec: (project, id) => inProject(project, `specs/${id}/`),
     specData: (project, id) => inProject(project, `specs/${id}.json`),
     specCard: (project, id) => `${base}cards/${project.id}/${id}.png`,
+    entryCard: (project, { slug }) => `${base}cards/${project.id}/log/${slug}.png`,
+    projectCard: (project) => `${base}cards/${project.id}.png`,
     reading: (project, spec, reading) => `${to.spec(project, spec)}#${reading}`,
     instrument: (project, id) => `${to.specs(project)}#instrument-${id}`,
     costs: (project) => inProject(project, 'costs/'),
