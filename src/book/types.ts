@@ -76,6 +76,7 @@ export interface Project extends Decisions {
   /** Rows that no longer count, in order of the day that was said. */
   readonly corrections: readonly Correction[];
   readonly entries: readonly Entry[];
+  /** Files in `photos/`, without those whose record has a mistake. */
   readonly photos: readonly string[];
   /** Its marks and the rows under them as published; undefined before the first mark. */
   readonly marks: LedgerMarks | undefined;

@@ -3,6 +3,7 @@ import { type Problem, sortProblems } from '../read/problem.ts';
 import { type Day, dayIn } from '../time/day.ts';
 import { askingHasADay } from './asking.ts';
 import { budgetsFit } from './budgets.ts';
+import { shownCalloutsAreThere } from './callouts.ts';
 import { componentsAreUsedRight } from './components.ts';
 import { correctionsHold } from './corrections.ts';
 import { costRowsFit } from './cost-rows.ts';
@@ -19,6 +20,7 @@ import { shownValuesAreMeasured } from './measured.ts';
 import { amountsHaveCurrency } from './money.ts';
 import { paymentsFitTheirOrders } from './orders.ts';
 import { phasesDoNotLoop } from './phase-loop.ts';
+import { photoPairsFit } from './photo-pairs.ts';
 import { photoRecordsHaveFiles, shownPhotosAreDescribed, taggedPhotosAreHidden } from './photos.ts';
 import { portionsFit } from './portions.ts';
 import { calibrationInDate, checkSite, isTimeZone, timeZoneExists } from './project.ts';
@@ -53,6 +55,8 @@ const rules: readonly Rule[] = [
   photoRecordsHaveFiles,
   shownPhotosAreDescribed,
   taggedPhotosAreHidden,
+  photoPairsFit,
+  shownCalloutsAreThere,
   phasesDoNotLoop,
   entriesAreNamedByDay,
   momentsHaveAVideo,

@@ -1,4 +1,5 @@
 import { privateTags } from '../model/photos.ts';
+import type { UsedComponent } from '../read/mdx.ts';
 import { suggest } from '../read/nearest.ts';
 import { type Problem, problemAt } from '../read/problem.ts';
 import type { Rule } from './rule.ts';
@@ -26,29 +27,45 @@ export const photoRecordsHaveFiles: Rule = ({ project }) => {
   });
 };
 
+/** The words that each component gives for a photo, by the property that names it: the photo of a pair has its own. */
+const WORDS: Readonly<Record<string, readonly (readonly [file: string, words: Words])[]>> = {
+  Photo: [['file', { alt: 'alt', caption: 'caption' }]],
+  PhotoPair: [
+    ['before', { alt: 'before-alt' }],
+    ['after', { alt: 'after-alt' }],
+  ],
+};
+
+type Words = { readonly alt: string; readonly caption?: string };
+
 /** Every photo that an entry shows is described for those who can't see it, and has a caption: where it is shown or in its record. */
 export const shownPhotosAreDescribed: Rule = ({ project }) => {
   if (project.lost.kinds.has('photos')) return [];
   const records = new Map(project.lists.photos.map(({ value }) => [value.file, value]));
   return project.entries.flatMap(({ body }) =>
-    body.components
-      .filter(({ name }) => name === 'Photo')
-      .flatMap((component) => {
-        const file = component.props.find(({ name }) => name === 'file')?.literal;
+    body.components.flatMap((component) =>
+      (WORDS[component.name] ?? []).flatMap(([named, words]) => {
+        const file = component.props.find(({ name }) => name === named)?.literal;
         const record = typeof file === 'string' ? records.get(file) : undefined;
-        return (['alt', 'caption'] as const)
-          .filter((name) => !component.props.some((prop) => prop.name === name) && !record?.[name])
-          .map((name) =>
-            problemAt(
-              component,
-              'component/missing-prop',
-              `<Photo> lacks "${name}"`,
-              `add ${name}="…" here, or "${name}: …" to its record in photos.yaml`,
-            ),
-          );
+        if (typeof file === 'string' && project.lost.photoFiles.includes(file)) return [];
+        return (['alt', 'caption'] as const).flatMap((field) => {
+          const prop = words[field];
+          const given = component.props.some(({ name }) => name === prop) || record?.[field];
+          return prop === undefined || given ? [] : [lacksWords(component, prop, field)];
+        });
       }),
+    ),
   );
 };
+
+function lacksWords(component: UsedComponent, prop: string, field: string): Problem {
+  return problemAt(
+    component,
+    'component/missing-prop',
+    `<${component.name}> lacks "${prop}"`,
+    `add ${prop}="…" here, or "${field}: …" to its record in photos.yaml`,
+  );
+}
 
 /** A photo that is said to show something private has it hidden, or says that nothing must be. */
 export const taggedPhotosAreHidden: Rule = ({ project }) =>

@@ -14,7 +14,7 @@ export type Point = readonly [across: number, down: number];
 export type Box = readonly [left: number, top: number, width: number, height: number];
 
 /** `0.41 0.62`, or a list of two numbers. */
-const point = () => fractions(2, ([across = 0, down = 0]): Point => [across, down]);
+export const point = () => fractions(2, ([across = 0, down = 0]): Point => [across, down]);
 
 /** `0.41 0.62 0.18 0.06`, or a list of four numbers: a rectangle that lies inside the picture. */
 export const box = () =>

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { calloutSchema } from './callout.ts';
 import { day, flag, id, listOf, oneOf, ref, text } from './fields.ts';
 import { areaSchema, box, degrees } from './photo-fields.ts';
 
@@ -25,4 +26,5 @@ export const photoSchema = z.strictObject({
   crop: box()
     .meta({ description: 'what is kept, in fractions of the straightened photo' })
     .optional(),
+  callouts: z.array(calloutSchema).optional(),
 });

@@ -1,7 +1,10 @@
 import type { ReadContent } from '../read/content.ts';
+import { heldPhotos } from '../read/held-photos.ts';
 import type { Problem } from '../read/problem.ts';
 import { readIndex } from './cache.ts';
+import { halvesOf } from './halves.ts';
 import { lookAt } from './look.ts';
+import { shownPairs } from './pairs.ts';
 import { shownPhotos } from './shown.ts';
 
 /** What is wrong with the files of photos that are shown, as far as their heads tell; deriving them may find more. */
@@ -10,14 +13,20 @@ export async function photoProblems(
   contentDir: string,
   cacheDir: string,
 ): Promise<readonly Problem[]> {
-  const shown = content.projects.flatMap(({ id, entries, photos, lists }) =>
-    shownPhotos({
+  const index = await readIndex(cacheDir);
+  const projects = content.projects.map((project) => {
+    const { id, entries, photos, lists } = project;
+    const held = heldPhotos(project);
+    return {
       id,
       entries: entries.map(({ body }) => body),
       readings: lists.readings.map(({ value }) => value),
-      photos,
+      findings: lists.findings.map(({ value }) => value),
+      photos: photos.filter((file) => !held.has(file)),
       photoRecords: lists.photos.map(({ value }) => value),
-    }),
-  );
-  return (await lookAt(shown, contentDir, await readIndex(cacheDir))).problems;
+    };
+  });
+  const seen = await lookAt(projects.flatMap(shownPhotos), contentDir, index);
+  const halves = halvesOf(projects.flatMap(shownPairs), seen.photos, index);
+  return [...seen.problems, ...halves.problems];
 }

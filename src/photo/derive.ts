@@ -15,9 +15,11 @@ import {
   writeWhole,
 } from './cache.ts';
 import { eachOf } from './each.ts';
+import { halvesOf } from './halves.ts';
 import { lookAt, problemOf, type SeenPhoto } from './look.ts';
 import { filesOf, make, published } from './make.ts';
 import type { PhotoManifest } from './manifest.ts';
+import { shownPairs } from './pairs.ts';
 import { type Listener, showProgress } from './progress.ts';
 import { isEdited, recipeName } from './recipe.ts';
 import { shownPhotos } from './shown.ts';
@@ -59,15 +61,18 @@ export async function derivePhotos(
   const shown = book.projects.flatMap((project) =>
     shownPhotos({ ...project, readings: project.readings.map(({ reading }) => reading) }),
   );
-  const seen = await lookAt(shown, contentDir, verify ? {} : cache.index);
+  const index = verify ? {} : cache.index;
+  const seen = await lookAt(shown, contentDir, index);
+  const halves = halvesOf(book.projects.flatMap(shownPairs), seen.photos, index);
+  const photos = [...seen.photos, ...halves.photos];
   const ready = new Map<string, KnownOriginal>(
-    seen.photos.flatMap((photo) => (isReady(photo, cache) ? [[photo.key, photo.known]] : [])),
+    photos.flatMap((photo) => (isReady(photo, cache) ? [[photo.key, photo.known]] : [])),
   );
-  const jobs = seen.photos.filter(({ key }) => !ready.has(key));
+  const jobs = photos.filter(({ key }) => !ready.has(key));
   const broken = await workThrough(jobs, { cache, cacheDir, ready, listener });
 
   const manifest = Object.fromEntries(
-    seen.photos.flatMap((photo) => {
+    photos.flatMap((photo) => {
       const original = ready.get(photo.key);
       return original ? [[photo.key, published(photo, original)]] : [];
     }),
@@ -82,7 +87,7 @@ export async function derivePhotos(
   await prune(cache, wanted, originals);
   await mkdir(workDir, { recursive: true });
   await writeWhole(join(workDir, 'photos.json'), JSON.stringify(manifest));
-  return [...seen.problems, ...broken];
+  return [...seen.problems, ...halves.problems, ...broken];
 }
 
 function isReady(
@@ -90,7 +95,7 @@ function isReady(
   cache: PhotoCache,
 ): photo is SeenPhoto & { known: KnownOriginal } {
   const { known } = photo;
-  if (known?.recipe !== recipeName(photo.record ?? {})) return false;
+  if (known?.recipe !== recipeName(photo.record ?? {}, photo.frame)) return false;
   return filesOf(published(photo, known).sizes).every((file) => cache.files.has(file));
 }
 
@@ -131,6 +136,6 @@ async function workThrough(
   return problems;
 }
 
-function pixelsOf({ record, glance }: SeenPhoto): number {
-  return isEdited(record ?? {}) ? glance.width * glance.height : PLAIN_PIXELS;
+function pixelsOf({ record, glance, frame }: SeenPhoto): number {
+  return frame || isEdited(record ?? {}) ? glance.width * glance.height : PLAIN_PIXELS;
 }

@@ -1,16 +1,7 @@
-import sharp, { type OverlayOptions, type Sharp } from 'sharp';
+import type { OverlayOptions, Sharp } from 'sharp';
 import type { HiddenArea, Point } from '../model/photo-fields.ts';
+import { fromPixels, type Pixels, pixelsOf, type Size } from './pixels.ts';
 import { type Edits, FILL } from './recipe.ts';
-
-interface Size {
-  readonly width: number;
-  readonly height: number;
-}
-
-interface Pixels extends Size {
-  readonly data: Buffer;
-  readonly channels: 3;
-}
 
 /** Size of a photo once it is straightened and cropped. */
 export function editedSize(upright: Size, { straighten, crop }: Edits): Size {
@@ -30,9 +21,9 @@ export async function edit(photo: Sharp, edits: Edits): Promise<Sharp> {
   const turned =
     straighten === 0
       ? filled
-      : await pixelsOf(from(filled).rotate(straighten, { background: FILL }));
+      : await pixelsOf(fromPixels(filled).rotate(straighten, { background: FILL }));
   const kept = cropped(level, crop);
-  return from(turned).extract({
+  return fromPixels(turned).extract({
     left: Math.floor((turned.width - level.width) / 2 + (crop?.[0] ?? 0) * level.width),
     top: Math.floor((turned.height - level.height) / 2 + (crop?.[1] ?? 0) * level.height),
     ...kept,
@@ -40,7 +31,7 @@ export async function edit(photo: Sharp, edits: Edits): Promise<Sharp> {
 }
 
 /** The largest part with the same proportions that has no empty corner after turning. */
-function straightened({ width, height }: Size, degrees: number): Size {
+export function straightened({ width, height }: Size, degrees: number): Size {
   if (degrees === 0) return { width, height };
   const angle = (Math.abs(degrees) * Math.PI) / 180;
   const [sine, cosine] = [Math.sin(angle), Math.cos(angle)];
@@ -62,10 +53,11 @@ function cropped({ width, height }: Size, crop: Edits['crop']): Size {
 }
 
 function fill(picture: Pixels, areas: readonly HiddenArea[]): Sharp {
-  return from(picture).composite(areas.map((area) => overlay(outlineOf(area), picture)));
+  return fromPixels(picture).composite(areas.map((area) => overlay(outlineOf(area), picture)));
 }
 
-function outlineOf({ box, outline }: HiddenArea): readonly Point[] {
+/** An area as an outline, in fractions of the upright photo. */
+export function outlineOf({ box, outline }: HiddenArea): readonly Point[] {
   if (box === undefined) return outline ?? [];
   const [left, top, width, height] = box;
   const [right, bottom] = [left + width, top + height];
@@ -91,13 +83,4 @@ function overlay(outline: readonly Point[], { width, height }: Size): OverlayOpt
     `<polygon points="${points.join(' ')}" fill="${FILL}" stroke="${FILL}" stroke-width="4"` +
     ` stroke-linejoin="miter" shape-rendering="crispEdges"/></svg>`;
   return { input: Buffer.from(svg), left, top };
-}
-
-function from({ data, width, height, channels }: Pixels): Sharp {
-  return sharp(data, { raw: { width, height, channels }, limitInputPixels: false });
-}
-
-async function pixelsOf(picture: Sharp): Promise<Pixels> {
-  const { data, info } = await picture.removeAlpha().raw().toBuffer({ resolveWithObject: true });
-  return { data, width: info.width, height: info.height, channels: 3 };
 }

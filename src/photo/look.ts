@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import type { Problem } from '../read/problem.ts';
 import type { KnownOriginal, PhotoIndex } from './cache.ts';
 import { eachOf } from './each.ts';
+import type { Frame } from './frame.ts';
 import { type Glance, glanceAt } from './glance.ts';
 import { oddities, unreadable } from './problems.ts';
 import type { ShownPhoto } from './shown.ts';
@@ -14,6 +15,8 @@ export interface SeenPhoto extends ShownPhoto {
   readonly glance: Glance;
   /** What an earlier run noted, when the file has not changed since. */
   readonly known: KnownOriginal | undefined;
+  /** What it is laid into as a half of a pair. */
+  readonly frame?: Frame;
 }
 
 /** Photos that can be read, in their order, and what is odd about these and wrong with the others. */

@@ -6,6 +6,7 @@ import { type KnownOriginal, type PhotoCache, stemOf, writeWhole } from './cache
 import { decode } from './decode.ts';
 import { edit, editedSize } from './edit.ts';
 import { encodeSizes } from './encode.ts';
+import { intoFrame } from './frame.ts';
 import type { SeenPhoto } from './look.ts';
 import { FORMATS, type PublishedPhoto } from './manifest.ts';
 import { isEdited, recipeName, sizesOf } from './recipe.ts';
@@ -15,12 +16,18 @@ export async function make(photo: SeenPhoto, cache: PhotoCache): Promise<KnownOr
   const edits = photo.record ?? {};
   const bytes = await readFile(photo.path);
   const sha256 = createHash('sha256').update(bytes).digest('hex');
-  const original = { ...photo.glance, stamp: photo.stamp, sha256, recipe: recipeName(edits) };
+  const original = {
+    ...photo.glance,
+    stamp: photo.stamp,
+    sha256,
+    recipe: recipeName(edits, photo.frame),
+  };
   const { sizes } = published(photo, { ...original, colour: '' });
   if (!filesOf(sizes).every((file) => cache.files.has(file))) {
     const upright = decode(bytes);
+    const edited = isEdited(edits) ? await edit(upright, edits) : upright;
     await encodeSizes(
-      isEdited(edits) ? await edit(upright, edits) : upright,
+      photo.frame ? await intoFrame(edited, editedSize(photo.glance, edits), photo.frame) : edited,
       sizes,
       async (file, picture) => {
         await writeWhole(join(cache.folder, file), picture);
@@ -41,11 +48,15 @@ async function meanColour(picture: string): Promise<string> {
 }
 
 /** A photo as it is published, once its original is known. */
-export function published({ record, glance }: SeenPhoto, original: KnownOriginal): PublishedPhoto {
+export function published(
+  { record, glance, frame }: SeenPhoto,
+  original: KnownOriginal,
+): PublishedPhoto {
   return {
-    sizes: sizesOf(editedSize(glance, record ?? {}), stemOf(original)),
+    sizes: sizesOf(frame ?? editedSize(glance, record ?? {}), stemOf(original)),
     colour: original.colour,
     taken: record?.taken ?? glance.taken,
+    sha256: original.sha256,
   };
 }
 

@@ -19,7 +19,9 @@ export interface PublishedPhoto {
   readonly colour: string;
   /** Day it was taken, from its record or from the file itself. */
   readonly taken: Day | undefined;
+  /** SHA-256 of the whole original, in hexadecimal. */
+  readonly sha256: string;
 }
 
-/** Published photos by `<project>/<file name of the original>`. */
+/** Published photos by `<project>/<file name of the original>`, and the halves of pairs by names of their own. */
 export type PhotoManifest = Readonly<Record<string, PublishedPhoto>>;

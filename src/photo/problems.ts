@@ -1,5 +1,6 @@
 import { type Problem, problemAt } from '../read/problem.ts';
 import type { Glance } from './glance.ts';
+import { hiddenPlaces } from './hidden-places.ts';
 import type { ShownPhoto } from './shown.ts';
 
 /** Endings that a file of each format may have. */
@@ -12,14 +13,15 @@ const ENDINGS: Readonly<Record<string, readonly string[]>> = {
   gif: ['gif'],
 };
 
-/** What is odd about a photo that can be published all the same. */
-export function oddities({ file, record }: ShownPhoto, glance: Glance): Problem[] {
+/** What is odd about a photo that can be published all the same, and what points at a hidden place of it. */
+export function oddities(shown: ShownPhoto, glance: Glance): Problem[] {
+  const { file, record } = shown;
   const warn = (code: string, message: string, fix: string): Problem => ({
     ...problemAt({ file, line: 1, column: 1 }, code, message, fix),
     level: 'warning',
   });
   const { width, height, format, space, depth, pages, gps } = glance;
-  const found: Problem[] = [];
+  const found: Problem[] = hiddenPlaces(shown, glance);
   if (gps && !record?.nothingToHide && !record?.hide?.length)
     found.push(
       warn(

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import type { AvifOptions, WebpOptions } from 'sharp';
 import type { PhotoRecord } from '../model/kinds.ts';
+import type { Frame } from './frame.ts';
 import { FORMATS, type PhotoSize } from './manifest.ts';
 
 /** Widths that are published, in pixels. */
@@ -30,7 +31,7 @@ export function isEdited({ hide, crop, straighten }: Edits): boolean {
 }
 
 /** Names what is done to a photo; another name, other pixels. Raise the number when the steps themselves change. */
-export function recipeName({ hide, crop, straighten }: Edits): string {
+export function recipeName({ hide, crop, straighten }: Edits, frame?: Frame): string {
   const steps = {
     version: 3,
     encoders: ENCODERS,
@@ -38,6 +39,7 @@ export function recipeName({ hide, crop, straighten }: Edits): string {
     areas: (hide ?? []).map(({ box, outline }) => box ?? outline),
     crop: crop ?? null,
     straighten: straighten ?? 0,
+    ...(frame && { frame }),
   };
   return createHash('sha256').update(JSON.stringify(steps)).digest('hex').slice(0, 8);
 }
