@@ -36,6 +36,11 @@ export interface Addresses {
   dataFile(project: Project, name: string): string;
   /** The page of the project's marks, which there is once it has one. */
   marks(project: Project): string;
+  /** All photos, and the page of one by its name there. */
+  photos(project: Project): string;
+  photo(project: Project, name: string): string;
+  /** A derived picture. */
+  picture(file: string): string;
   phase(project: Project, id: string): string;
   source(project: Project, id: string): string;
   /** A ledger row of any kind, on the page where it stands. */
@@ -74,6 +79,9 @@ export function addressesOf(address: string): Addresses {
     data: (project) => inProject(project, 'data/'),
     dataFile: (project, name) => inProject(project, `data/${name}`),
     marks: (project) => inProject(project, 'marks/'),
+    photos: (project) => inProject(project, 'photos/'),
+    photo: (project, name) => inProject(project, `photos/${name}/`),
+    picture: (file) => `${base}photos/${file}`,
     phase: (project, id) => `${to.hours(project)}#phase-${id}`,
     source: (project, id) => `${to.parts(project)}#source-${id}`,
     row: (project, id) => rowAddress(to, project, id),

@@ -9,6 +9,7 @@ import EntryTable from '../../components/EntryTable.astro';
 import Hazard from '../../components/Hazard.astro';
 import Parts from '../../components/Parts.astro';
 import Photo from '../../components/Photo.astro';
+import PhotoPair from '../../components/PhotoPair.astro';
 import Spec from '../../components/Spec.astro';
 import Tally from '../../components/Tally.astro';
 import TaskBox from '../../components/TaskBox.astro';
@@ -25,6 +26,7 @@ export const entryParts = {
   Hazard,
   Parts,
   Photo,
+  PhotoPair,
   Spec,
   Tally,
   Timeline,
