@@ -17,7 +17,7 @@ const SCRIPT = `for (const figure of document.querySelectorAll('figure[data-reve
   });
   range.addEventListener('input', show);
   show();
-  figure.querySelector('.reveal').append(button, range);
+  figure.querySelector('.reveal').append(range, button);
 }
 `;
 
