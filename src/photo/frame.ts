@@ -35,14 +35,14 @@ export function times(last: Placing, first: Placing): Placing {
   };
 }
 
-/** A photo laid into its frame: first made as large as it becomes, so that no pixel is left out, then turned and moved. */
+/** A photo laid into its frame: first made as small as it becomes, so that no pixel is left out, then turned, enlarged and moved. */
 export async function intoFrame(photo: Sharp, from: Size, frame: Frame): Promise<Sharp> {
   const { a, b, x, y } = frame.placing;
-  const scale = Math.hypot(a, b);
+  const scale = Math.min(1, Math.hypot(a, b));
   const width = Math.max(1, Math.round(from.width * scale));
   const height = Math.max(1, Math.round(from.height * scale));
   const sized = await pixelsOf(photo.resize(width, height, { fit: 'fill' }));
-  // What is left to do, for a whole number of pixels: nearly a turn.
+  // What is left to do once it is a whole number of pixels: a turn, nearly.
   const [wide, high] = [from.width / width, from.height / height];
   const [a1, b1, a2, b2] = [a * wide, -b * high, b * wide, a * high];
   // The library counts from the middle of the first pixel, and cuts its outcome to the outline of the turned picture.

@@ -25,16 +25,19 @@ export interface PhotoFolder {
 const RECORDS = 'photos.yaml';
 const placeOf = (name: string) => (name === RECORDS ? `press/${name}` : `press/photos/${name}`);
 
-/** Writes photos by name into a small project whose entry shows the ones named in `shown`, or all; `photos.yaml` holds records of them. */
+/** Writes photos by name into a small project whose entry shows the ones named in `shown`, or all, or holds `shown` itself; `photos.yaml` holds records of them. */
 export async function inPhotoFolder<Result>(
   photos: Files,
   use: (folder: PhotoFolder) => Promise<Result>,
-  shown: readonly string[] = Object.keys(photos).filter((name) => name !== RECORDS),
+  shown: readonly string[] | string = Object.keys(photos).filter((name) => name !== RECORDS),
 ): Promise<Result> {
   const files = Object.entries(photos).map(([name, bytes]) => [placeOf(name), bytes]);
   const entry = 'press/entries/2025-04-13-the-ram-slides.mdx';
   return inContentFolder(
-    { ...Object.fromEntries(files), [entry]: ['<Tally />', photoTags(shown)] },
+    {
+      ...Object.fromEntries(files),
+      [entry]: ['<Tally />', typeof shown === 'string' ? shown : photoTags(shown)],
+    },
     async (content) => {
       const work = join(content, '.work');
       const [derived, cached] = [join(work, 'public/photos'), join(work, 'cache/photos')];
