@@ -28,13 +28,16 @@ export const photoRecordsHaveFiles: Rule = ({ project }) => {
 };
 
 /** The words that each component gives for a photo, by the property that names it: the photo of a pair has its own. */
-const WORDS: Readonly<Record<string, readonly (readonly [file: string, words: Words])[]>> = {
-  Photo: [['file', { alt: 'alt', caption: 'caption' }]],
-  PhotoPair: [
-    ['before', { alt: 'before-alt' }],
-    ['after', { alt: 'after-alt' }],
+const WORDS: ReadonlyMap<string, readonly (readonly [file: string, words: Words])[]> = new Map([
+  ['Photo', [['file', { alt: 'alt', caption: 'caption' }]]],
+  [
+    'PhotoPair',
+    [
+      ['before', { alt: 'before-alt' }],
+      ['after', { alt: 'after-alt' }],
+    ],
   ],
-};
+]);
 
 type Words = { readonly alt: string; readonly caption?: string };
 
@@ -44,7 +47,7 @@ export const shownPhotosAreDescribed: Rule = ({ project }) => {
   const records = new Map(project.lists.photos.map(({ value }) => [value.file, value]));
   return project.entries.flatMap(({ body }) =>
     body.components.flatMap((component) =>
-      (WORDS[component.name] ?? []).flatMap(([named, words]) => {
+      (WORDS.get(component.name) ?? []).flatMap(([named, words]) => {
         const file = component.props.find(({ name }) => name === named)?.literal;
         const record = typeof file === 'string' ? records.get(file) : undefined;
         if (typeof file === 'string' && project.lost.photoFiles.includes(file)) return [];

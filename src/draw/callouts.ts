@@ -35,7 +35,8 @@ export function drawCallouts(
   const dimensions = callouts.flatMap(({ at, to, value }) =>
     to ? dimension(at, to, aspect, value) : [],
   );
-  const title = `${numbered.length + callouts.filter(({ to }) => to).length} callouts, listed beside the photo.`;
+  const count = callouts.length;
+  const title = `${count} ${count === 1 ? 'callout' : 'callouts'}, listed below the photo.`;
   return {
     title,
     root: node(
@@ -125,7 +126,6 @@ function dimension(at: Point, to: Point, aspect: number, value = 'not yet measur
         node('path', { d: 'M0 0 L11 -3 L11 3 Z', class: 'ink' }),
       ),
     );
-  const middle: Point = [(at[0] + to[0]) / 2, (at[1] + to[1]) / 2];
   // Lettering is read from below or from the right (ISO 129-1).
   const upright = angle >= 90 || angle < -90 ? angle - Math.sign(angle) * 180 : angle;
   return [
@@ -137,25 +137,23 @@ function dimension(at: Point, to: Point, aspect: number, value = 'not yet measur
     }),
     end(at, angle),
     end(to, rounded(angle + 180)),
-    atPlace(
-      middle,
-      node(
-        'text',
-        {
-          y: -8,
-          transform: `rotate(${rounded(upright)})`,
-          'text-anchor': anchorAt(middle[0], upright),
-        },
-        value,
-      ),
-    ),
+    lettering(at, to, upright, value),
   ];
 }
 
-/** Near the side of the photo a level value starts, or ends, at the middle of its line, so that it stays on the photo. */
-function anchorAt(x: number, angle: number): string {
-  if (Math.abs(angle) > 45 || (x >= 0.25 && x <= 0.75)) return 'middle';
-  return x < 0.25 ? 'start' : 'end';
+/** The value along its line, above the middle; near a side of the photo a level one starts, or ends, with the line, so that it stays on the photo. */
+function lettering(at: Point, to: Point, angle: number, value: string): SvgNode {
+  const middle: Point = [(at[0] + to[0]) / 2, (at[1] + to[1]) / 2];
+  const text = (place: Point, anchor: string): SvgNode =>
+    atPlace(
+      place,
+      node('text', { y: -8, transform: `rotate(${rounded(angle)})`, 'text-anchor': anchor }, value),
+    );
+  const isLevel = Math.abs(angle) <= 45;
+  const [left, right] = at[0] < to[0] ? [at, to] : [to, at];
+  if (isLevel && middle[0] < 0.25) return text(left, 'start');
+  if (isLevel && middle[0] > 0.75) return text(right, 'end');
+  return text(middle, 'middle');
 }
 
 function rounded(size: number): number {

@@ -19,9 +19,7 @@ describe('a pair of photos', () => {
   });
 
   it('names photos that are there, describes both and has a caption', async () => {
-    expect(
-      await pair('before="ram.jpg" after="bad.jpg" after-alt="After"'),
-    ).toMatchInlineSnapshot(`
+    expect(await pair('before="ram.jpg" after="bad.jpg" after-alt="After"')).toMatchInlineSnapshot(`
       "press/entries/2025-04-13-the-ram-slides.mdx:13:1
         <PhotoPair> lacks "before-alt"
         → add before-alt="…" here, or "alt: …" to its record in photos.yaml

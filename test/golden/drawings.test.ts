@@ -4,6 +4,7 @@ import { budgetCurve } from '../../src/cost/budget-curve.ts';
 import { budgetFigures } from '../../src/cost/budget-figures.ts';
 import { donorAccounts } from '../../src/cost/donor.ts';
 import { drawBudgetCurve } from '../../src/draw/budget-curve.ts';
+import { drawCallouts } from '../../src/draw/callouts.ts';
 import { drawChange } from '../../src/draw/change.ts';
 import { drawDonorAccount } from '../../src/draw/donor-account.ts';
 import { drawHistory } from '../../src/draw/history.ts';
@@ -13,6 +14,7 @@ import { type SvgNode, writeSvg } from '../../src/draw/svg.ts';
 import { drawTimeline } from '../../src/draw/timeline.ts';
 import type { SpecFigures } from '../../src/measure/spec-figures.ts';
 import { budgetedPress } from './budgeted-press.ts';
+import { calledOut } from './called-out.ts';
 import { drillPress } from './drill-press.ts';
 import { sparePress } from './spare-press.ts';
 
@@ -69,6 +71,7 @@ describe('a drawing is the same to the byte as the one that was looked at:', () 
       'en-GB',
     ).root,
     share: drawShare(2, 3),
+    callouts: drawCallouts(calledOut, { width: 1920, height: 1440 }).root,
   };
 
   test.each(Object.entries(drawings))('%s', (name, root) => {

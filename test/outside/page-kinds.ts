@@ -6,8 +6,11 @@ export async function pageKinds(): Promise<string[]> {
   const [project] = book.projects.filter(({ info }) => info.status === 'underway');
   const spec = project?.now.specs.find(({ change, verdict }) => change && verdict)?.spec.id;
   const donor = project?.sources.find(({ kind }) => kind === 'donor')?.id;
-  if (!project || !spec || !donor)
-    throw new Error('the demo has no project under way with a judged change and a donor');
+  const photo = project?.photoRecords.find(({ callouts }) => callouts)?.id;
+  if (!project || !spec || !donor || !photo)
+    throw new Error(
+      'the demo has no project under way with a judged change, a donor and a photo with callouts',
+    );
   const inProject = [
     '',
     'log/',
@@ -20,6 +23,8 @@ export async function pageKinds(): Promise<string[]> {
     'data/',
     'corrections/',
     'marks/',
+    'photos/',
+    `photos/${photo}/`,
     'specs/',
     `specs/${spec}/`,
   ];

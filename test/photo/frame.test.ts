@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import sharp from 'sharp';
+import sharp, { type Sharp } from 'sharp';
 import { describe, expect, test } from 'vitest';
 import { align } from '../../src/photo/align.ts';
 import { intoFrame, placed } from '../../src/photo/frame.ts';
@@ -16,7 +16,7 @@ const disc = await sharp(
   .toBuffer();
 
 /** Middle of what is white, in pixels from the top left corner. */
-async function middle(picture: sharp.Sharp): Promise<[number, number]> {
+async function middle(picture: Sharp): Promise<[number, number]> {
   const { data, info } = await picture.raw().toBuffer({ resolveWithObject: true });
   let [sum, across, down] = [0, 0, 0];
   for (let pixel = 0; pixel < info.width * info.height; pixel++) {
