@@ -78,21 +78,30 @@ test('every page names its own address as the canonical one; the page for what i
   }
 });
 
-// Cells of a Markdown table carry their alignment as a style, and a spec's page has the button that copies; nothing else may.
+// Cells of a Markdown table carry their alignment as a style and pictures their mean colour; a spec's page has the button that copies,
+// and a pair of photos the control that reveals one of them; nothing else may.
+const OWN_SCRIPTS = [
+  ['/copy.js', /\/specs\/.+\/index\.html$/],
+  ['/reveal.js', /\/log\/.+\/index\.html$/],
+] as const;
+
 test('no page has a script of its own, an event handler or an inline style', () => {
   const active = pages.flatMap(({ file, root }) =>
     select(root, '*')
       .filter(
         (element) =>
           (['script', 'iframe', 'object', 'embed'].includes(element.tagName) &&
-            !(
-              attribute(element, 'src') === '/copy.js' && /\/specs\/.+\/index\.html$/.test(file)
+            !OWN_SCRIPTS.some(
+              ([source, pages]) => attribute(element, 'src') === source && pages.test(file),
             )) ||
           element.attrs.some(
             ({ name, value }) =>
               /^on/.test(name) ||
               /^\s*javascript:/i.test(value) ||
-              (name === 'style' && !/^text-align: ?(left|right|center);?$/.test(value)),
+              (name === 'style' &&
+                !/^(text-align: ?(left|right|center);?|background-color: #[0-9a-f]{6})$/.test(
+                  value,
+                )),
           ),
       )
       .map(({ tagName }) => `${file} ${tagName}`),
