@@ -78,22 +78,23 @@ test('every page names its own address as the canonical one; the page for what i
   }
 });
 
-// Cells of a Markdown table carry their alignment as a style and pictures their mean colour; a spec's page has the button that copies,
-// and a pair of photos the control that reveals one of them; nothing else may.
-const OWN_SCRIPTS = [
-  ['/copy.js', /\/specs\/.+\/index\.html$/],
-  ['/reveal.js', /\/log\/.+\/index\.html$/],
-] as const;
+/** The button that copies on a spec's page, the control of a pair of photos, and the check of marks: files of their own. */
+function mayHave(file: string, src: string | undefined): boolean {
+  return (
+    (src === '/copy.js' && /\/specs\/.+\/index\.html$/.test(file)) ||
+    (src === '/reveal.js' && /\/log\/.+\/index\.html$/.test(file)) ||
+    (src?.endsWith('/marks/marks.js') === true && file.endsWith('/marks/index.html'))
+  );
+}
 
+// Cells of a Markdown table carry their alignment as a style, and pictures their mean colour; nothing else may.
 test('no page has a script of its own, an event handler or an inline style', () => {
   const active = pages.flatMap(({ file, root }) =>
     select(root, '*')
       .filter(
         (element) =>
           (['script', 'iframe', 'object', 'embed'].includes(element.tagName) &&
-            !OWN_SCRIPTS.some(
-              ([source, pages]) => attribute(element, 'src') === source && pages.test(file),
-            )) ||
+            !mayHave(file, attribute(element, 'src'))) ||
           element.attrs.some(
             ({ name, value }) =>
               /^on/.test(name) ||
