@@ -7,6 +7,7 @@ import { type LedgerMarks, marksOf } from '../mark/ledger-marks.ts';
 import type { CrossChecks } from '../measure/cross-check.ts';
 import { knownValues } from '../measure/known-values.ts';
 import type { ReadProject } from '../read/content.ts';
+import { heldPhotos } from '../read/held-photos.ts';
 import { type Day, earliestDay, latestDay } from '../time/day.ts';
 import { decisionsOf } from './decisions.ts';
 import { deepFreeze } from './once.ts';
@@ -23,6 +24,7 @@ export function makeProject(
   const valuesOf = <Value>(list: readonly { readonly value: Value }[]) =>
     list.map(({ value }) => value);
   const currency = currencyOf(read) ?? 'XXX';
+  const held = heldPhotos(read);
   const corrections = correctionsOf(read.lists);
   const standingOf = standingsOf(corrections);
   const firstId = firstIds(corrections);
@@ -87,7 +89,8 @@ export function makeProject(
     corrections,
     ...decisionsOf(read.lists, corrections),
     entries: makeEntries(read, drafts),
-    photos: read.photos,
+    photos: read.photos.filter((file) => !held.has(file)),
+    photoRecords: valuesOf(read.lists.photos),
   };
   const days = [...daysOf(parts), ...corrections.map(({ on }) => on)];
   const lastDay = latestDay(days) ?? ('1970-01-01' as Day);

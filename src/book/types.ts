@@ -14,6 +14,7 @@ import type {
   Order,
   Part,
   Phase,
+  PhotoRecord,
   ProjectInfo,
   Search,
   Site,
@@ -77,9 +78,12 @@ export interface Project extends Decisions {
   /** Rows that no longer count, in order of the day that was said. */
   readonly corrections: readonly Correction[];
   readonly entries: readonly Entry[];
+  /** Files in `photos/`, without those whose record has a mistake. */
   readonly photos: readonly string[];
   /** Its marks and the rows under them as published; undefined before the first mark. */
   readonly marks: LedgerMarks | undefined;
+  /** What is known of photos, where the builder wrote it down. */
+  readonly photoRecords: readonly PhotoRecord[];
   /** Earliest and latest day that anything is dated; the latest is the day that the site calls today. */
   readonly firstDay: Day;
   readonly lastDay: Day;

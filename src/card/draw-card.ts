@@ -1,3 +1,4 @@
+import type { Project } from '../book/types.ts';
 import { node, type SvgNode } from '../draw/svg.ts';
 import type { Lettering } from './lettering.ts';
 
@@ -11,10 +12,20 @@ export interface Card {
   readonly title: string;
   /** The one number, large. */
   readonly value?: string;
-  /** Lines below: before and after, verdict, day. */
+  /** Lines below: before and after, verdict, day; the first may run on where no number stands. */
   readonly lines: readonly string[];
+  /** A derived photo that stands beside the words. */
+  readonly photo?: string;
   /** Fields of the title block. */
   readonly block: readonly (readonly [name: string, value: string])[];
+}
+
+/** Where a card's photo stands. */
+export const PHOTO = { left: 744, top: 80, width: 376, height: 392 } as const;
+
+/** The machine, as a card names it. */
+export function machineOf({ info: { machine } }: Project): string {
+  return `${machine.year} ${machine.maker} ${machine.model}`;
 }
 
 const INK = '#17191c';
@@ -25,8 +36,8 @@ const M = 36;
 /** A preview card as a small drawing sheet: frame, title, one number, title block. */
 export function drawCard(card: Card, lettering: Lettering): SvgNode {
   const { width, height } = CARD;
-  const inner = width - 2 * M - 88;
-  const titleSize = card.value === undefined ? 84 : 58;
+  const inner = card.photo === undefined ? width - 2 * M - 88 : PHOTO.left - M - 80;
+  const titleSize = card.value === undefined && card.photo === undefined ? 84 : 58;
   const title = lettering.wrap(
     card.title,
     inner,
@@ -34,15 +45,15 @@ export function drawCard(card: Card, lettering: Lettering): SvgNode {
     card.value === undefined ? 3 : 2,
     'bold',
   );
-  const top = 118;
+  const first = 118 + Math.max(58, titleSize * 0.92);
   const titleNodes = title.map((line, index) =>
-    lettering.line(line, M + 44, top + 58 + index * titleSize * 1.12, {
+    lettering.line(line, M + 44, first + index * titleSize * 1.12, {
       size: titleSize,
       fill: INK,
       weight: 'bold',
     }),
   );
-  const afterTitle = top + 58 + (title.length - 1) * titleSize * 1.12;
+  const afterTitle = first + (title.length - 1) * titleSize * 1.12;
   const valueSize = card.value === undefined ? 0 : fitted(card.value, inner, 108, lettering);
   const value =
     card.value === undefined
@@ -54,12 +65,13 @@ export function drawCard(card: Card, lettering: Lettering): SvgNode {
           }),
         ];
   const linesTop = afterTitle + (card.value === undefined ? 60 : 100 + valueSize * 0.9);
-  const lines = card.lines.slice(0, 2).map((line, index) =>
-    lettering.line(lettering.wrap(line, inner, 30, 1)[0] ?? '', M + 44, linesTop + index * 40, {
-      size: 30,
-      fill: SOFT,
-    }),
-  );
+  const most = card.value === undefined ? Math.max(1, 4 - title.length) : 1;
+  const lines = card.lines
+    .slice(0, 2)
+    .flatMap((line, index) => lettering.wrap(line, inner, 30, index === 0 ? most : 1))
+    .map((line, index) =>
+      lettering.line(line, M + 44, linesTop + index * 40, { size: 30, fill: SOFT }),
+    );
   return node(
     'svg',
     { xmlns: 'http://www.w3.org/2000/svg', width, height, viewBox: `0 0 ${width} ${height}` },
@@ -86,11 +98,18 @@ export function drawCard(card: Card, lettering: Lettering): SvgNode {
       size: 30,
       fill: SOFT,
     }),
+    ...(card.photo === undefined ? [] : [photoFrame()]),
     ...titleNodes,
     ...value,
     ...lines,
     ...block(card.block, lettering),
   );
+}
+
+function photoFrame(): SvgNode {
+  const { left, top, width, height } = PHOTO;
+  const lines = { fill: 'none', stroke: INK, 'stroke-width': 2 };
+  return node('rect', { x: left - 1, y: top - 1, width: width + 2, height: height + 2, ...lines });
 }
 
 function fitted(text: string, width: number, size: number, lettering: Lettering): number {

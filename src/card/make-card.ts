@@ -1,9 +1,9 @@
 import { createHash } from 'node:crypto';
 import { mkdir, readFile, rename, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
-import sharp from 'sharp';
+import { basename, join } from 'node:path';
+import sharp, { type OverlayOptions } from 'sharp';
 import { writeSvg } from '../draw/svg.ts';
-import { type Card, drawCard } from './draw-card.ts';
+import { type Card, drawCard, PHOTO } from './draw-card.ts';
 import { type Lettering, loadLettering } from './lettering.ts';
 
 let lettering: Promise<Lettering> | undefined;
@@ -12,14 +12,28 @@ let lettering: Promise<Lettering> | undefined;
 export async function makeCard(card: Card, cacheDir: string): Promise<Uint8Array> {
   lettering ??= loadLettering();
   const svg = writeSvg(drawCard(card, await lettering));
-  const kept = join(cacheDir, `${createHash('sha256').update(svg).digest('hex').slice(0, 24)}.png`);
+  // A derived photo is named by what it shows.
+  const name = card.photo === undefined ? '' : basename(card.photo);
+  const hash = createHash('sha256').update(svg).update(name).digest('hex');
+  const kept = join(cacheDir, `${hash.slice(0, 24)}.png`);
   try {
     return await readFile(kept);
   } catch {
-    const png = await sharp(Buffer.from(svg)).flatten().png({ compressionLevel: 6 }).toBuffer();
+    const overlays = card.photo === undefined ? [] : [await photoOverlay(card.photo)];
+    const png = await sharp(Buffer.from(svg))
+      .composite(overlays)
+      .flatten()
+      .png({ compressionLevel: 6 })
+      .toBuffer();
     await mkdir(cacheDir, { recursive: true });
     await writeFile(`${kept}.${process.pid}.new`, png);
     await rename(`${kept}.${process.pid}.new`, kept);
     return png;
   }
+}
+
+async function photoOverlay(photo: string): Promise<OverlayOptions> {
+  const { left, top, width, height } = PHOTO;
+  const input = await sharp(photo).resize({ width, height, fit: 'cover' }).png().toBuffer();
+  return { input, left, top };
 }

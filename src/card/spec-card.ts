@@ -3,7 +3,7 @@ import { showMeasured } from '../measure/show.ts';
 import type { SpecFigures } from '../measure/spec-figures.ts';
 import { changeWords } from '../measure/words.ts';
 import { showShortDay } from '../time/day.ts';
-import type { Card } from './draw-card.ts';
+import { type Card, machineOf } from './draw-card.ts';
 
 /** The card of a spec: its latest value with U, what it was before, and the verdict. */
 export function specCard(
@@ -11,7 +11,7 @@ export function specCard(
   project: Project,
   { owner, language }: { owner: string; language: string },
 ): Card {
-  const { machine, otherUnits } = project.info;
+  const { otherUnits } = project.info;
   const show = (value: Parameters<typeof showMeasured>[0]) =>
     showMeasured(value, { language, otherUnits }).text;
   const lines = [
@@ -23,7 +23,7 @@ export function specCard(
       : '',
   ].filter(Boolean);
   return {
-    over: `${machine.year} ${machine.maker} ${machine.model}`,
+    over: machineOf(project),
     title: spec.name,
     value: latest ? show(latest) : 'not yet measured',
     lines,

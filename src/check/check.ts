@@ -5,6 +5,7 @@ import { askingHasADay } from './asking.ts';
 import { boughtPartsAreHad } from './bought.ts';
 import { budgetsFit } from './budgets.ts';
 import { calendarIsPossible } from './calendar.ts';
+import { shownCalloutsAreThere } from './callouts.ts';
 import { choicesFit } from './choices.ts';
 import { componentsAreUsedRight } from './components.ts';
 import { correctionsHold } from './corrections.ts';
@@ -25,6 +26,8 @@ import { shownValuesAreMeasured } from './measured.ts';
 import { amountsHaveCurrency } from './money.ts';
 import { paymentsFitTheirOrders } from './orders.ts';
 import { phasesDoNotLoop } from './phase-loop.ts';
+import { photoPairsFit } from './photo-pairs.ts';
+import { photoRecordsHaveFiles, shownPhotosAreDescribed, taggedPhotosAreHidden } from './photos.ts';
 import { plannedHoursAreInOrder } from './planned-hours.ts';
 import { portionsFit } from './portions.ts';
 import { preparationsFit } from './preparations.ts';
@@ -61,6 +64,11 @@ const rules: readonly Rule[] = [
   gradesAreInOrder,
   findingsFit,
   choicesFit,
+  photoRecordsHaveFiles,
+  shownPhotosAreDescribed,
+  taggedPhotosAreHidden,
+  photoPairsFit,
+  shownCalloutsAreThere,
   phasesDoNotLoop,
   plannedHoursAreInOrder,
   calendarIsPossible,

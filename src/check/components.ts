@@ -1,4 +1,5 @@
 import { entryComponents, linkSchemes, type PropRule } from '../model/components.ts';
+import { areApart, parseTwoPoints } from '../model/two-points.ts';
 import type { ReadEntry } from '../read/content.ts';
 import type { UsedComponent, UsedLink, WrittenProp } from '../read/mdx.ts';
 import { suggest } from '../read/nearest.ts';
@@ -103,6 +104,7 @@ function checkProp(
       ),
     ];
   }
+  if (rule.flag) return prop.literal === true ? [] : [notAlone(prop, component)];
   const texts = Array.isArray(prop.literal) && !rule.many ? undefined : [prop.literal ?? []].flat();
   if (!texts?.length || !texts.every((text) => typeof text === 'string')) {
     return [
@@ -117,6 +119,11 @@ function checkProp(
     ];
   }
   return texts.flatMap((text) => checkText(text, prop, component, rule, input));
+}
+
+function notAlone(prop: WrittenProp, component: string): Problem {
+  const message = `<${component}> ${prop.name}: ${prop.source} stands where nothing is wanted`;
+  return problemAt(prop, 'component/prop-value', message, `write ${prop.name} alone`);
 }
 
 function checkText(
@@ -154,6 +161,15 @@ function checkText(
         'write minutes and seconds, like 4:32',
       ),
     ];
+  if (rule.points && !isTwoPlaces(text))
+    return [
+      problemAt(
+        prop,
+        'component/points',
+        `<${component}> ${prop.name}: "${text}" is not two different places on a photo`,
+        `write across and down of both as fractions, like ${prop.name}="0.25 0.60, 0.75 0.60"`,
+      ),
+    ];
   if (rule.photo && !project.photos.includes(text))
     return [
       problemAt(
@@ -164,6 +180,11 @@ function checkText(
       ),
     ];
   return [];
+}
+
+function isTwoPlaces(text: string): boolean {
+  const points = parseTwoPoints(text);
+  return points !== undefined && areApart(points);
 }
 
 function checkLink(link: UsedLink, { known }: RuleInput): Problem[] {

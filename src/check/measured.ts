@@ -7,8 +7,7 @@ import type { Rule } from './rule.ts';
 
 /** A value that an entry shows has been read, or worked out, by the entry's day: `Spec` needs a reading, `Change` one before and one after. */
 export const shownValuesAreMeasured: Rule = ({ project }) => {
-  if (project.lost.kinds.has('readings') || (project.lost.ids.get('readings')?.length ?? 0) > 0)
-    return [];
+  if (isUnread(project)) return [];
   return project.entries.flatMap((entry) =>
     entry.body.components.flatMap((component) => unmeasured(component, entry, project)),
   );
@@ -40,6 +39,17 @@ function unmeasured(component: UsedComponent, entry: ReadEntry, project: ReadPro
       ),
     ];
   });
+}
+
+/** Whether a spec has a value by a day; one that is not there, or can't be worked out, is a problem of its own. */
+export function hasValueOn(id: string, day: Day, project: ReadProject): boolean {
+  if (!project.lists.specs.some(({ value }) => value.id === id)) return true;
+  if (isUnread(project) || hasMistake(id, project)) return true;
+  return (workedOutStates(id, day, project) ?? readStates(id, day, project)).length > 0;
+}
+
+function isUnread({ lost }: ReadProject): boolean {
+  return lost.kinds.has('readings') || (lost.ids.get('readings')?.length ?? 0) > 0;
 }
 
 function readStates(id: string, day: Day, project: ReadProject): string[] {

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { calloutSchema } from '../model/callout.ts';
 import { refOf } from '../model/facts.ts';
 import { type ListKind, listKinds, rowKinds, singleKinds } from '../model/kinds.ts';
 import { suggest } from '../read/nearest.ts';
@@ -13,6 +14,7 @@ const SINGULAR: Readonly<Record<string, string>> = {
   sources: 'source',
   specs: 'spec',
   instruments: 'instrument',
+  photos: 'photo',
   parts: 'part',
   rows: 'ledger row',
   work: 'kind of work',
@@ -38,7 +40,7 @@ const SINGULAR: Readonly<Record<string, string>> = {
   'parts-or-groups': 'part or group of parts',
 };
 
-/** Every id that a record or an entry's front matter names exists. */
+/** Every id that a record, a callout or an entry's front matter names exists. */
 export const referencesExist: Rule = ({ project, known }) => {
   const lists = (Object.keys(listKinds) as ListKind[]).flatMap((kind) => {
     const refs = refsOf(listKinds[kind].shape);
@@ -50,7 +52,12 @@ export const referencesExist: Rule = ({ project, known }) => {
       unknownIn(raw, ['moments', index], MOMENT_REFS, known),
     ),
   ]);
-  return [...lists, ...entries];
+  const callouts = project.lists.photos.flatMap(({ raw, value }) =>
+    (value.callouts ?? []).flatMap((_, index) =>
+      unknownIn(raw, ['callouts', index], CALLOUT_REFS, known),
+    ),
+  );
+  return [...lists, ...entries, ...callouts];
 };
 
 /** The fields of a record that name others, and the kind they name: worked out once, not for each of many rows. */
@@ -67,6 +74,7 @@ const ENTRY_REFS = refsOf(singleKinds.entry.shape);
 const MOMENT_REFS = refsOf(
   (singleKinds.entry.shape.moments.unwrap() as z.ZodArray<z.ZodObject>).element.shape,
 );
+const CALLOUT_REFS = refsOf(calloutSchema.shape);
 
 function unknownIn(
   raw: RawRecord,

@@ -2,6 +2,7 @@ import { spawn } from 'node:child_process';
 import { cp, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { benchPhotos } from '../bench/photos.ts';
 import { openBook } from '../book/open.ts';
 import { linesOf } from '../mark/marked-rows.ts';
 import { forecastRecord } from '../plan/project-forecast.ts';
@@ -21,9 +22,10 @@ interface Timing {
 
 /**
  * Times checking and building of the content folder in fresh temporary folders; the builder's own files are only read.
- * With `ledger`, times checking, marking and proving of a made-up ledger instead.
+ * With `ledger`, times checking, marking and proving of a made-up ledger instead, with `photos` the making of photos.
  */
-export async function main([what]: readonly string[]): Promise<number> {
+export async function main([what, ...rest]: readonly string[]): Promise<number> {
+  if (what === 'photos') return benchPhotos(rest);
   const folder = await mkdtemp(join(tmpdir(), 'witnessmark-bench-'));
   const ofLedger = what === 'ledger';
   try {

@@ -5,21 +5,25 @@ import type { Book } from '../book/types.ts';
 import { derivePhotos } from '../photo/derive.ts';
 import type { Problem } from '../read/problem.ts';
 import { refreshCrossChecks } from '../site/cross-checks.ts';
-import { contentDir, contentDirProblem, siteDir, workDir } from '../site/folders.ts';
+import { cacheDir, contentDir, contentDirProblem, siteDir, workDir } from '../site/folders.ts';
 import { findLeaks } from './leaks.ts';
 import { countProblems, describeProblems, plural } from './print-problems.ts';
 import { type Replacement, replaceFolder } from './replace-folder.ts';
+import { terminal } from './terminal.ts';
 
 const shown = relative(process.cwd(), siteDir) || siteDir;
 
-/** Checks, then builds the site into `dist/`. A refused or broken build leaves the `dist/` of before as it was. */
-export async function main(): Promise<number> {
-  const built = await buildSite();
+/**
+ * Checks, then builds the site into `dist/`. A refused or broken build leaves the `dist/` of before as it was.
+ * With `--verify` every original photo is read again, whatever its size and times say.
+ */
+export async function main(args: readonly string[]): Promise<number> {
+  const built = await buildSite({ verify: args.includes('--verify') });
   return built === undefined ? 1 : 0;
 }
 
 /** Builds into a new folder and swaps it in. Returns the book it was built from, or undefined when it was refused. */
-export async function buildSite(): Promise<Book | undefined> {
+export async function buildSite({ verify = false } = {}): Promise<Book | undefined> {
   const started = performance.now();
   const noDir = contentDirProblem();
   if (noDir) return refuse(noDir);
@@ -27,7 +31,13 @@ export async function buildSite(): Promise<Book | undefined> {
   const book = await openBook(contentDir, { now: new Date() });
   const problems = [
     ...book.problems,
-    ...(hasErrors(book.problems) ? [] : await derivePhotos(book, contentDir, workDir)),
+    ...(hasErrors(book.problems)
+      ? []
+      : await derivePhotos(
+          book,
+          { contentDir, workDir, cacheDir },
+          { verify, listener: terminal },
+        )),
   ];
   if (problems.length > 0) console.log(describeProblems(problems, contentDir));
   if (hasErrors(problems))

@@ -1,7 +1,9 @@
 import { parseArgs } from 'node:util';
 import { checkContent } from '../check/check.ts';
+import { photoProblems } from '../photo/check.ts';
 import { readContent } from '../read/content.ts';
-import { contentDir, contentDirProblem } from '../site/folders.ts';
+import { sortProblems } from '../read/problem.ts';
+import { cacheDir, contentDir, contentDirProblem } from '../site/folders.ts';
 import { countProblems, describeProblems, plural, problemsAsJson } from './print-problems.ts';
 
 const HELP = `npm run check [-- --format text|json]
@@ -19,7 +21,10 @@ export async function main(args: readonly string[]): Promise<number> {
   if (noDir) return say(noDir, 2);
 
   const content = await readContent(contentDir);
-  const problems = checkContent(content, new Date());
+  const problems = sortProblems([
+    ...checkContent(content, new Date()),
+    ...(await photoProblems(content, contentDir, cacheDir)),
+  ]);
   const failed = problems.some(({ level }) => level === 'error');
   if (format === 'json') return say(problemsAsJson(problems), failed ? 1 : 0);
 

@@ -2,8 +2,9 @@ import { dev } from 'astro';
 import { openBook } from '../book/open.ts';
 import { derivePhotos } from '../photo/derive.ts';
 import { refreshCrossChecks } from '../site/cross-checks.ts';
-import { contentDir, contentDirProblem, workDir } from '../site/folders.ts';
+import { cacheDir, contentDir, contentDirProblem, workDir } from '../site/folders.ts';
 import { countProblems, describeProblems } from './print-problems.ts';
+import { terminal } from './terminal.ts';
 
 /** Serves the site while you write: pages are made anew when an entry, a ledger file or a photo changes. Drafts are shown. */
 export async function main(): Promise<number> {
@@ -17,7 +18,7 @@ export async function main(): Promise<number> {
     console.log(
       `${describeProblems(book.problems, contentDir)}\n${countProblems(book.problems)}; records with problems are left out.`,
     );
-  await derivePhotos(book, contentDir, workDir);
+  await derivePhotos(book, { contentDir, workDir, cacheDir }, { listener: terminal });
   await refreshCrossChecks(book);
   const server = await dev({ logLevel: 'warn' });
   const path = new URL(book.site?.address ?? 'https://site.invalid/').pathname;

@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto';
-import { readdir, readFile } from 'node:fs/promises';
+import { readdir, readFile, stat } from 'node:fs/promises';
 import { basename, join, relative } from 'node:path';
 import sharp from 'sharp';
+import { eachOf } from '../photo/each.ts';
 
 const PICTURE = /\.(avif|gif|heic|jpe?g|png|tiff?|webp)$/i;
 
@@ -14,28 +15,53 @@ const AT_HOME = /[\\/](photos|receipts)[\\/]/;
  * without being asked.
  */
 export async function findLeaks(site: string, contentDir: string): Promise<string[]> {
-  const originals = new Set<string>();
-  const secrets: string[] = [];
-  for (const file of await filesIn(contentDir)) {
-    if (AT_HOME.test(relative(contentDir, file))) originals.add(hashOf(await readFile(file)));
-    if (basename(file) === 'marks-secret.txt')
-      secrets.push(...secretsIn(await readFile(file, 'utf8')));
-  }
-
+  const originals = await originalsBySize(contentDir);
+  const secrets = await secretsIn(contentDir);
   const leaks: string[] = [];
-  for (const file of await filesIn(site)) {
-    const bytes = await readFile(file);
-    const copied = originals.size > 0 && originals.has(hashOf(bytes));
-    const told = secrets.some((secret) => bytes.includes(secret));
-    if (copied || told || (PICTURE.test(file) && (await hasMetadata(file))))
-      leaks.push(relative(site, file));
-  }
-  return leaks;
+  await eachOf(
+    await filesIn(site),
+    { items: 8, weight: 8 },
+    () => 1,
+    async (file) => {
+      const leaky =
+        (await isCopy(file, originals)) ||
+        (PICTURE.test(file) ? await hasMetadata(file) : await tells(file, secrets));
+      if (leaky) leaks.push(relative(site, file));
+    },
+  );
+  return leaks.sort();
 }
 
-/** Whatever has the length of a secret, also in a file that can't be read as one. */
-function secretsIn(text: string): readonly string[] {
-  return text.match(/[0-9a-f]{64}/g) ?? [];
+/** Originals by their size in bytes: only a file of the same size can be a copy, so that thousands of photos need not be read. */
+async function originalsBySize(contentDir: string): Promise<ReadonlyMap<number, string[]>> {
+  const bySize = new Map<number, string[]>();
+  for (const file of await filesIn(contentDir)) {
+    if (!AT_HOME.test(relative(contentDir, file))) continue;
+    const { size } = await stat(file);
+    bySize.set(size, [...(bySize.get(size) ?? []), file]);
+  }
+  return bySize;
+}
+
+async function isCopy(file: string, originals: ReadonlyMap<number, string[]>): Promise<boolean> {
+  const alike = originals.get((await stat(file)).size) ?? [];
+  if (alike.length === 0) return false;
+  const hash = await hashOf(file);
+  for (const original of alike) if ((await hashOf(original)) === hash) return true;
+  return false;
+}
+
+/** The secrets of marks: whatever has the length of one, also in a file that can't be read as one. */
+async function secretsIn(contentDir: string): Promise<readonly string[]> {
+  const files = (await filesIn(contentDir)).filter((file) => basename(file) === 'marks-secret.txt');
+  const texts = await Promise.all(files.map((file) => readFile(file, 'utf8')));
+  return texts.flatMap((text) => text.match(/[0-9a-f]{64}/g) ?? []);
+}
+
+async function tells(file: string, secrets: readonly string[]): Promise<boolean> {
+  if (secrets.length === 0) return false;
+  const bytes = await readFile(file);
+  return secrets.some((secret) => bytes.includes(secret));
 }
 
 async function filesIn(folder: string): Promise<string[]> {
@@ -43,8 +69,10 @@ async function filesIn(folder: string): Promise<string[]> {
   return items.filter((item) => item.isFile()).map((item) => join(item.parentPath, item.name));
 }
 
-function hashOf(bytes: Uint8Array): string {
-  return createHash('sha256').update(bytes).digest('hex');
+async function hashOf(file: string): Promise<string> {
+  return createHash('sha256')
+    .update(await readFile(file))
+    .digest('hex');
 }
 
 async function hasMetadata(file: string): Promise<boolean> {

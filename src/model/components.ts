@@ -8,6 +8,10 @@ export interface PropRule {
   readonly words?: readonly string[];
   readonly photo?: true;
   readonly moment?: true;
+  /** Two places on a photo. */
+  readonly points?: true;
+  /** Stands alone, without a value. */
+  readonly flag?: true;
 }
 
 /** States a part can be asked for by. */
@@ -57,8 +61,19 @@ export const entryComponents: Readonly<Record<string, Readonly<Record<string, Pr
   },
   Photo: {
     file: { required: true, photo: true },
-    alt: { required: true },
+    alt: {},
+    caption: {},
+    callouts: { flag: true },
+  },
+  PhotoPair: {
+    before: { required: true, photo: true },
+    after: { required: true, photo: true },
     caption: { required: true },
+    'before-alt': {},
+    'after-alt': {},
+    'before-at': { points: true },
+    'after-at': { points: true },
+    reveal: { flag: true },
   },
   AtTime: { at: { required: true, moment: true } },
 };

@@ -10,6 +10,7 @@ import {
 } from './cost-rows.ts';
 import { instrumentSchema, phaseSchema, sourceSchema, specSchema } from './definitions.ts';
 import { entrySchema } from './entry.ts';
+import { photoSchema } from './photos.ts';
 import { projectSchema } from './project.ts';
 import { hoursSchema, partSchema, readingSchema, searchSchema } from './rows.ts';
 import { siteSchema } from './site.ts';
@@ -25,6 +26,7 @@ export const listKinds = {
   surveys: surveySchema,
   grades: gradeSchema,
   groups: groupSchema,
+  photos: photoSchema,
   hours: hoursSchema,
   costs: costSchema,
   orders: orderSchema,
@@ -80,6 +82,7 @@ export type Source = Record_<typeof sourceSchema>;
 export type Phase = Record_<typeof phaseSchema>;
 export type Spec = Record_<typeof specSchema>;
 export type Instrument = Record_<typeof instrumentSchema>;
+export type PhotoRecord = Record_<typeof photoSchema>;
 export type HoursRow = Record_<typeof hoursSchema>;
 export type CostRecord = Record_<typeof costSchema>;
 export type Order = Record_<typeof orderSchema>;

@@ -1,109 +1,141 @@
-import { createHash } from 'node:crypto';
-import { mkdir, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { mkdir } from 'node:fs/promises';
+import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import type { Book } from '../book/types.ts';
-import { type Problem, problemAt } from '../read/problem.ts';
-import type { PhotoManifest, PhotoSize, PublishedPhoto } from './manifest.ts';
+import type { Problem } from '../read/problem.ts';
+import {
+  type KnownOriginal,
+  keptOriginals,
+  openCache,
+  type PhotoCache,
+  prune,
+  publish,
+  writeIndex,
+  writeWhole,
+} from './cache.ts';
+import { eachOf } from './each.ts';
+import { halvesOf } from './halves.ts';
+import { lookAt, problemOf, type SeenPhoto } from './look.ts';
+import { filesOf, make, published } from './make.ts';
+import type { PhotoManifest } from './manifest.ts';
+import { shownPairs } from './pairs.ts';
+import { type Listener, showProgress } from './progress.ts';
+import { isEdited, recipeName } from './recipe.ts';
+import { shownPhotos } from './shown.ts';
 
-const WIDTHS = [480, 960, 1600];
+/** Where originals are, where the site finds the derived pictures, and where these are kept between runs. */
+export interface PhotoFolders {
+  readonly contentDir: string;
+  readonly workDir: string;
+  readonly cacheDir: string;
+}
 
-/** Part of every derived file's name; raise it when the recipe changes, so that nothing old is taken for new. */
-const RECIPE = 1;
+/** How photos are derived. */
+export interface DeriveOptions {
+  /** Reads every original again, whatever its size and times say. */
+  readonly verify?: boolean;
+  /** Who is told how far it is. */
+  readonly listener?: Listener;
+}
 
-/** Pixels that are decoded at the most: 100 megapixels, so that a small file cannot ask for all memory. */
-const MOST_PIXELS = 100_000_000;
+/** Pixels of edited photos that are in memory at once; such a photo is there at its full size. */
+const PIXELS_AT_ONCE = 30_000_000;
+
+/** Pixels that a photo holds in memory which is made smaller while it is decoded. */
+const PLAIN_PIXELS = 5_000_000;
+
+/** Milliseconds after which what is known is noted, so that an interrupted run does not start over. */
+const NOTE_EVERY = 5_000;
 
 /**
- * Makes the published sizes of every photo that an entry shows, in `<workDir>/public/photos`, and lists them in `<workDir>/photos.json`.
- * Sizes that are there already, by the hash of the original, are kept; files that no photo needs any more are removed.
- * Pixels are copied and nothing else: no EXIF, no GPS, no colour profile; the original itself is only read.
+ * Makes the published sizes of every photo that is shown, in `<workDir>/public/photos`, and lists them in `<workDir>/photos.json`.
+ * Only what the cache lacks is made. The originals are only read.
  */
 export async function derivePhotos(
   book: Book,
-  contentDir: string,
-  workDir: string,
+  { contentDir, workDir, cacheDir }: PhotoFolders,
+  { verify = false, listener }: DeriveOptions = {},
 ): Promise<Problem[]> {
-  const folder = join(workDir, 'public', 'photos');
-  await mkdir(folder, { recursive: true });
-  const ready = new Set(await readdir(folder));
-  const manifest: Record<string, PublishedPhoto> = {};
-  const problems: Problem[] = [];
+  const cache = await openCache(cacheDir);
+  const shown = book.projects.flatMap((project) =>
+    shownPhotos({ ...project, readings: project.readings.map(({ reading }) => reading) }),
+  );
+  const index = verify ? {} : cache.index;
+  const seen = await lookAt(shown, contentDir, index);
+  const halves = halvesOf(book.projects.flatMap(shownPairs), seen.photos, index);
+  const photos = [...seen.photos, ...halves.photos];
+  const ready = new Map<string, KnownOriginal>(
+    photos.flatMap((photo) => (isReady(photo, cache) ? [[photo.key, photo.known]] : [])),
+  );
+  const jobs = photos.filter(({ key }) => !ready.has(key));
+  const broken = await workThrough(jobs, { cache, cacheDir, ready, listener });
 
-  for (const { key, file } of usedPhotos(book)) {
+  const manifest = Object.fromEntries(
+    photos.flatMap((photo) => {
+      const original = ready.get(photo.key);
+      return original ? [[photo.key, published(photo, original)]] : [];
+    }),
+  ) satisfies PhotoManifest;
+  const lies = new Set(
+    book.projects.flatMap(({ id, photos }) => photos.map((name) => `${id}/${name}`)),
+  );
+  const wanted = new Set(Object.values(manifest).flatMap(({ sizes }) => filesOf(sizes)));
+  const originals = keptOriginals(cache.index, ready, (key) => lies.has(key));
+  await writeIndex(cacheDir, originals);
+  await publish(cache, join(workDir, 'public', 'photos'), wanted);
+  await prune(cache, wanted, originals);
+  await mkdir(workDir, { recursive: true });
+  await writeWhole(join(workDir, 'photos.json'), JSON.stringify(manifest));
+  return [...seen.problems, ...halves.problems, ...broken];
+}
+
+function isReady(
+  photo: SeenPhoto,
+  cache: PhotoCache,
+): photo is SeenPhoto & { known: KnownOriginal } {
+  const { known } = photo;
+  if (known?.recipe !== recipeName(photo.record ?? {}, photo.frame)) return false;
+  return filesOf(published(photo, known).sizes).every((file) => cache.files.has(file));
+}
+
+/** Makes the sizes of photos, over all cores; those done are put into `ready`. Gives the problems of those that can't be made. */
+async function workThrough(
+  jobs: readonly SeenPhoto[],
+  {
+    cache,
+    cacheDir,
+    ready,
+    listener,
+  }: {
+    cache: PhotoCache;
+    cacheDir: string;
+    ready: Map<string, KnownOriginal>;
+    listener: Listener | undefined;
+  },
+): Promise<Problem[]> {
+  const cores = availableParallelism();
+  // The pool below the image library has four threads; where there are more cores, each picture gets several.
+  sharp.concurrency(Math.ceil(cores / 4));
+  sharp.cache(false);
+  const problems: Problem[] = [];
+  const progress = listener && showProgress('Photos', jobs.length, listener);
+  let notedAt = performance.now();
+  await eachOf(jobs, { items: cores, weight: PIXELS_AT_ONCE }, pixelsOf, async (photo) => {
     try {
-      manifest[key] = await derive(join(contentDir, file), folder, ready);
+      ready.set(photo.key, await make(photo, cache));
     } catch (error) {
-      problems.push(
-        problemAt(
-          { file, line: 1, column: 1 },
-          'photo/unreadable',
-          `the photo can't be read: ${(error as Error).message.split('\n')[0]}`,
-          'export it anew as JPEG',
-        ),
-      );
+      problems.push(await problemOf(photo.file, photo.path, error));
     }
-  }
-  const needed = new Set(
-    Object.values(manifest).flatMap(({ sizes }) => sizes.map(({ file }) => file)),
-  );
-  await Promise.all(
-    [...ready].filter((file) => !needed.has(file)).map((file) => rm(join(folder, file))),
-  );
-  await writeWhole(join(workDir, 'photos.json'), JSON.stringify(manifest satisfies PhotoManifest));
+    progress?.step();
+    if (performance.now() - notedAt < NOTE_EVERY) return;
+    notedAt = performance.now();
+    await writeIndex(cacheDir, { ...cache.index, ...Object.fromEntries(ready) });
+  });
+  progress?.end();
   return problems;
 }
 
-/** Photos that an entry shows or a reading names. */
-function usedPhotos(book: Book): { key: string; file: string }[] {
-  const names = book.projects.flatMap((project) => {
-    const shown = project.entries.flatMap(({ components }) =>
-      components
-        .filter(({ name }) => name === 'Photo')
-        .flatMap(({ props }) => props.find(({ name }) => name === 'file')?.literal ?? []),
-    );
-    const read = project.readings.flatMap(({ reading }) => reading.photo ?? []);
-    return [...shown, ...read].map((name) => ({
-      key: `${project.id}/${name}`,
-      file: `${project.id}/photos/${name}`,
-    }));
-  });
-  return [...new Map(names.map((photo) => [photo.key, photo])).values()];
-}
-
-async function derive(
-  original: string,
-  folder: string,
-  ready: ReadonlySet<string>,
-): Promise<PublishedPhoto> {
-  const bytes = await readFile(original);
-  const hash = createHash('sha256').update(bytes).digest('hex').slice(0, 16);
-  const input = () => sharp(bytes, { limitInputPixels: MOST_PIXELS, failOn: 'error' });
-  const { autoOrient } = await input().metadata();
-  const widths = [...new Set(WIDTHS.map((width) => Math.min(width, autoOrient.width)))];
-  return {
-    sizes: await Promise.all(
-      widths.map(async (width): Promise<PhotoSize> => {
-        const file = `${hash}-${RECIPE}-${width}.webp`;
-        const height = Math.max(1, Math.round((autoOrient.height * width) / autoOrient.width));
-        if (!ready.has(file)) {
-          const picture = await input()
-            .autoOrient()
-            .resize(width, height, { fit: 'fill' })
-            .toColourspace('srgb')
-            .webp({ quality: 78, effort: 4 })
-            .toBuffer();
-          await writeWhole(join(folder, file), picture);
-        }
-        return { file, width, height };
-      }),
-    ),
-  };
-}
-
-// A name appears only once its file is whole, so that an interrupted run leaves nothing half-made to be trusted later.
-async function writeWhole(path: string, content: string | Uint8Array): Promise<void> {
-  const fresh = `${path}.${process.pid}.new`;
-  await writeFile(fresh, content);
-  await rename(fresh, path);
+function pixelsOf({ record, glance, frame }: SeenPhoto): number {
+  return frame || isEdited(record ?? {}) ? glance.width * glance.height : PLAIN_PIXELS;
 }

@@ -14,6 +14,9 @@ export interface Addresses {
   specData(project: Project, id: string): string;
   /** The spec's preview picture. */
   specCard(project: Project, id: string): string;
+  /** The preview picture of an entry, and of a project. */
+  entryCard(project: Project, entry: Entry): string;
+  projectCard(project: Project): string;
   reading(project: Project, spec: string, reading: string): string;
   instrument(project: Project, id: string): string;
   costs(project: Project): string;
@@ -51,6 +54,11 @@ export interface Addresses {
   choices(project: Project): string;
   /** The comparison of a part's or a group's candidates. */
   choice(project: Project, subject: string): string;
+  /** All photos, and the page of one by its name there. */
+  photos(project: Project): string;
+  photo(project: Project, name: string): string;
+  /** A derived picture. */
+  picture(file: string): string;
   phase(project: Project, id: string): string;
   source(project: Project, id: string): string;
   /** A ledger row of any kind, on the page where it stands. */
@@ -74,6 +82,8 @@ export function addressesOf(address: string): Addresses {
     spec: (project, id) => inProject(project, `specs/${id}/`),
     specData: (project, id) => inProject(project, `specs/${id}.json`),
     specCard: (project, id) => `${base}cards/${project.id}/${id}.png`,
+    entryCard: (project, { slug }) => `${base}cards/${project.id}/log/${slug}.png`,
+    projectCard: (project) => `${base}cards/${project.id}.png`,
     reading: (project, spec, reading) => `${to.spec(project, spec)}#${reading}`,
     instrument: (project, id) => `${to.specs(project)}#instrument-${id}`,
     costs: (project) => inProject(project, 'costs/'),
@@ -98,6 +108,9 @@ export function addressesOf(address: string): Addresses {
     survey: (project) => inProject(project, 'survey/'),
     choices: (project) => inProject(project, 'choices/'),
     choice: (project, subject) => `${to.choices(project)}#of-${subject}`,
+    photos: (project) => inProject(project, 'photos/'),
+    photo: (project, name) => inProject(project, `photos/${name}/`),
+    picture: (file) => `${base}photos/${file}`,
     phase: (project, id) => `${to.hours(project)}#phase-${id}`,
     source: (project, id) => `${to.sources(project)}#source-${id}`,
     row: (project, id) => rowAddress(to, project, id),

@@ -1,9 +1,10 @@
-import type { Book } from '../book/types.ts';
+import type { Book, Project } from '../book/types.ts';
 import { hasBudget } from '../cost/budget-figures.ts';
 import { escapeXml } from '../draw/svg.ts';
 import { type Day, latestDay } from '../time/day.ts';
 import type { Addresses } from './address.ts';
 import { newestMark } from './ledger-marks.ts';
+import { photoList } from './photo-list.ts';
 
 /** A page of the site and the day it last changed. */
 export interface SitePage {
@@ -44,12 +45,22 @@ export function sitePages(book: Book, to: Addresses): SitePage[] {
     })),
     ...(project.marks ? [{ path: to.marks(project), changed: newestMark(project)?.date }] : []),
     ...project.entries.map((entry) => ({ path: to.entry(project, entry), changed: entry.date })),
+    ...photoPages(project, to),
     ...project.now.specs.map(({ spec, latest }) => ({
       path: to.spec(project, spec.id),
       changed: latest?.date,
     })),
   ]);
   return [...shared, ...own];
+}
+
+function photoPages(project: Project, to: Addresses): SitePage[] {
+  const pages = photoList(project).map(({ name, record, entries }) => ({
+    path: to.photo(project, name),
+    changed: latestDay([record?.taken, ...entries.map(({ date }) => date)]),
+  }));
+  if (pages.length === 0) return [];
+  return [{ path: to.photos(project), changed: project.lastDay }, ...pages];
 }
 
 /** The pages as a sitemap (sitemaps.org protocol 0.9); `lastmod` is the day of the content, not of the build. */

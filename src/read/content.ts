@@ -13,6 +13,7 @@ import { listContent, type ProjectFiles, type RecordFile, readContentFile } from
 import { type MarkFiles, readMarkFiles } from './mark-files.ts';
 import { type EntryBody, readMdx } from './mdx.ts';
 import { type Problem, problemAt } from './problem.ts';
+import type { RawRecord } from './raw.ts';
 import { decodeText } from './text.ts';
 import { type Understood, understand } from './understand.ts';
 import { type ReadRecords, readYamlList, readYamlRecord } from './yaml.ts';
@@ -45,6 +46,8 @@ export interface ReadProject {
 export interface Lost {
   readonly ids: ReadonlyMap<string, readonly string[]>;
   readonly kinds: ReadonlySet<string>;
+  /** The file that each photo's record with a mistake names, as far as it names one. */
+  readonly photoFiles: readonly (string | undefined)[];
 }
 
 /** The content folder as read. */
@@ -125,6 +128,7 @@ async function readProject(
   ) as Record<ListKind, unknown[]>;
   const lostIds = new Map<string, string[]>(Object.keys(listKinds).map((kind) => [kind, []]));
   const lostKinds = new Set<string>(files.unread);
+  const lostPhotoFiles: (string | undefined)[] = [];
   for (const { kind, file } of files.records) {
     const text = await readText(contentDir, file, problems);
     const read = text === undefined ? undefined : readRecords(text, { kind, file });
@@ -132,7 +136,11 @@ async function readProject(
     if (read === undefined) continue;
     if (kind === 'project') info = one(read, singleKinds.project, 'project', problems);
     else
-      for (const record of many(read, kind, problems, lostIds.get(kind) ?? []))
+      for (const record of many(read, kind, problems, (raw) => {
+        const id = textAt(raw, 'id');
+        if (id !== undefined) lostIds.get(kind)?.push(id);
+        if (kind === 'photos') lostPhotoFiles.push(textAt(raw, 'file'));
+      }))
         lists[kind].push(record);
   }
   if (info === undefined) for (const kind of ['project', 'work', 'people']) lostKinds.add(kind);
@@ -153,7 +161,7 @@ async function readProject(
     if (entry) entries.push(entry);
     else lostKinds.add('entries');
   }
-  const lost = { ids: lostIds, kinds: lostKinds };
+  const lost = { ids: lostIds, kinds: lostKinds, photoFiles: lostPhotoFiles };
   return {
     id: files.id,
     info,
@@ -174,7 +182,7 @@ function many(
   read: ReadRecords,
   kind: ListKind,
   problems: Problem[],
-  lostIds: string[],
+  lose: (raw: RawRecord) => void,
 ): unknown[] {
   for (const problem of read.problems) problems.push(problem);
   const schema: z.ZodObject = listKinds[kind];
@@ -182,13 +190,14 @@ function many(
     const result = understand(raw, schema, `${kind} record`);
     if (!Array.isArray(result)) return [result];
     problems.push(...result);
-    const id =
-      typeof raw.value === 'object' && !Array.isArray(raw.value)
-        ? (raw.value as { id?: unknown }).id
-        : undefined;
-    if (typeof id === 'string') lostIds.push(id);
+    lose(raw);
     return [];
   });
+}
+
+function textAt({ value }: RawRecord, field: string): string | undefined {
+  const found = (value as Readonly<Record<string, unknown>>)[field];
+  return typeof found === 'string' ? found : undefined;
 }
 
 async function readEntry(

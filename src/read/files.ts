@@ -118,10 +118,8 @@ async function listProject(
     }
   }
   const entries = await listEntries(contentDir, id, problems);
-  const [photos, receipts] = await Promise.all([
-    namesIn(join(contentDir, id, 'photos')),
-    namesIn(join(contentDir, id, 'receipts')),
-  ]);
+  const photos = await listPhotos(contentDir, id, problems);
+  const receipts = await namesIn(join(contentDir, id, 'receipts'));
   return { files: { id, records, unread, entries, photos, receipts }, problems };
 }
 
@@ -142,6 +140,21 @@ async function listEntries(contentDir: string, id: string, problems: Problem[]):
     }
   }
   return entries;
+}
+
+/** Names of photos. A link could lead out of the folder to anything, so that it is said and not followed. */
+async function listPhotos(contentDir: string, id: string, problems: Problem[]): Promise<string[]> {
+  const items = await listDirectory(join(contentDir, id, 'photos'));
+  for (const { name } of items.filter((item) => item.isSymbolicLink()))
+    problems.push(
+      problemAt(
+        { file: `${id}/photos/${name}`, line: 1, column: 1 },
+        'photo/link',
+        'the photo is a link to a file elsewhere, which is not followed',
+        'put the file itself there',
+      ),
+    );
+  return items.filter((item) => item.isFile() || item.isSymbolicLink()).map(({ name }) => name);
 }
 
 function stemOf(name: string): string {

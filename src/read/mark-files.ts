@@ -34,7 +34,7 @@ export async function readMarkFiles(
     receipts,
   );
   const photosNamed = named(
-    lists.readings.map(({ value }) => value.photo),
+    [...lists.readings, ...lists.findings].map(({ value }) => value.photo),
     photos,
   );
   const paths = [

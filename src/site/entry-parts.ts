@@ -11,6 +11,7 @@ import Forecast from '../../components/Forecast.astro';
 import Hazard from '../../components/Hazard.astro';
 import Parts from '../../components/Parts.astro';
 import Photo from '../../components/Photo.astro';
+import PhotoPair from '../../components/PhotoPair.astro';
 import Sources from '../../components/Sources.astro';
 import Spec from '../../components/Spec.astro';
 import Survey from '../../components/Survey.astro';
@@ -33,6 +34,7 @@ export const entryParts = {
   Parts,
   Photo,
   Sources,
+  PhotoPair,
   Spec,
   Survey,
   Tally,

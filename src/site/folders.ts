@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { resolve } from 'node:path';
+import { join, resolve } from 'node:path';
 
 /** The content folder that everything is read from: `WITNESSMARK_CONTENT`, or `content` beside package.json. */
 export const contentDir: string = resolve(process.env.WITNESSMARK_CONTENT ?? 'content');
@@ -9,6 +9,9 @@ export const siteDir: string = resolve(process.env.WITNESSMARK_DIST ?? 'dist');
 
 /** Where derived files are kept between runs: `WITNESSMARK_WORK`, or `.witnessmark`. Nothing in it is the builder's. */
 export const workDir: string = resolve(process.env.WITNESSMARK_WORK ?? '.witnessmark');
+
+/** Where pictures are kept that take long to make, for another machine to take along: `WITNESSMARK_CACHE`, or a part of the work folder. */
+export const cacheDir: string = resolve(process.env.WITNESSMARK_CACHE ?? join(workDir, 'cache'));
 
 /** Says why the content folder can't be used, or nothing. */
 export function contentDirProblem(): string | undefined {

@@ -1,4 +1,5 @@
 import { hasBudget } from '../cost/budget-figures.ts';
+import { photoList } from '../publish/photo-list.ts';
 import { siteNow } from './now.ts';
 
 /** One page for every project. */
@@ -59,4 +60,20 @@ export async function signedPaths() {
   return book.projects
     .filter(({ marks }) => marks?.key)
     .map(({ id }) => ({ params: { project: id } }));
+}
+
+/** One page for every project that shows a photo. */
+export async function photosPaths() {
+  const { book } = await siteNow();
+  return book.projects
+    .filter((project) => photoList(project).length > 0)
+    .map(({ id }) => ({ params: { project: id } }));
+}
+
+/** One page for every photo of every project. */
+export async function photoPaths() {
+  const { book } = await siteNow();
+  return book.projects.flatMap((project) =>
+    photoList(project).map(({ name }) => ({ params: { project: project.id, photo: name } })),
+  );
 }

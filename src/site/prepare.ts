@@ -1,7 +1,7 @@
 import { openBook } from '../book/open.ts';
 import { derivePhotos } from '../photo/derive.ts';
 import { refreshCrossChecks } from './cross-checks.ts';
-import { contentDir, workDir } from './folders.ts';
+import { cacheDir, contentDir, workDir } from './folders.ts';
 
 /** The public address from site.yaml; a content folder without a usable one is told apart by the check, not here. */
 export async function siteAddress(): Promise<string> {
@@ -12,6 +12,6 @@ export async function siteAddress(): Promise<string> {
 /** Derives photos and draws values that are new or changed, while the dev server runs. */
 export async function refreshDerived(): Promise<void> {
   const book = await openBook(contentDir, { now: new Date(), drafts: true });
-  await derivePhotos(book, contentDir, workDir);
+  await derivePhotos(book, { contentDir, workDir, cacheDir });
   await refreshCrossChecks(book);
 }

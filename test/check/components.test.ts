@@ -19,7 +19,7 @@ describe('a component', () => {
     expect(await entry('<__proto__ />')).toMatchInlineSnapshot(`
       "press/entries/2025-04-13-the-ram-slides.mdx:13:1
         unknown component <__proto__>
-        → one of: Tally, Spec, Change, Working, Timeline, Forecast, Costs, Budget, Parts, Donor, Survey, Choice, Sources, Wanted, Hazard, Photo, AtTime"
+        → one of: Tally, Spec, Change, Working, Timeline, Forecast, Costs, Budget, Parts, Donor, Survey, Choice, Sources, Wanted, Hazard, Photo, PhotoPair, AtTime"
     `);
   });
 

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -225,5 +226,25 @@ describe('a receipt', () => {
     expect(await checkAfterMark(before, ['receipts/25-001.pdf', ['180', '160']])).toMatch(
       /costs\.csv:2:49\n.*receipt-sha256 was "[0-9a-f]{64}", is now "[0-9a-f]{64}"/,
     );
+  });
+});
+
+describe('a photo that a reading or a finding names', () => {
+  const withPhoto = {
+    'press/surveys.yaml': '- { id: first, name: First, date: 2025-03-02 }\n',
+    'press/ledger/findings.yaml':
+      '- { id: f-001, date: 2025-03-02, survey: first, part: nut, found: wear, photo: ram.jpg }\n',
+    'press/ledger/readings.csv': `id,spec,date,state,values,unit,instrument,photo
+r-001,ram-play,2025-03-02,as-found,0.41 0.42 0.41,mm,dial-indicator,ram.jpg
+r-002,ram-play,2025-04-13,after,0.08 0.08 0.09,mm,dial-indicator,
+`,
+  };
+
+  it('can not be exchanged for another file without a trace', async () => {
+    expect(await checkAfterMark(withPhoto)).toBe('');
+    const said = await checkAfterMark(withPhoto, ['photos/ram.jpg', ['a picture', 'another']]);
+    const hash = (text: string) => createHash('sha256').update(text).digest('hex');
+    for (const row of ['r-001', 'f-001']) expect(said).toContain(`the row "${row}" was marked on`);
+    expect(said).toContain(`photo-sha256 was "${hash('a picture')}", is now "${hash('another')}"`);
   });
 });

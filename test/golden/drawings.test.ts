@@ -4,6 +4,7 @@ import { budgetCurve } from '../../src/cost/budget-curve.ts';
 import { budgetFigures } from '../../src/cost/budget-figures.ts';
 import { donorAccounts } from '../../src/cost/donor.ts';
 import { drawBudgetCurve } from '../../src/draw/budget-curve.ts';
+import { drawCallouts } from '../../src/draw/callouts.ts';
 import { drawChain } from '../../src/draw/chain.ts';
 import { drawChange } from '../../src/draw/change.ts';
 import { drawDonorAccount } from '../../src/draw/donor-account.ts';
@@ -20,6 +21,7 @@ import { originLines } from '../../src/parts/origin-lines.ts';
 import { originsOn } from '../../src/parts/origins.ts';
 import { workshop } from '../parts/workshop.ts';
 import { budgetedPress } from './budgeted-press.ts';
+import { calledOut } from './called-out.ts';
 import { drillPress } from './drill-press.ts';
 import { sparePress } from './spare-press.ts';
 
@@ -89,6 +91,7 @@ describe('a drawing is the same to the byte as the one that was looked at:', () 
     'part-chain': drawnChain('table'),
     'part-chain-open': drawnChain('drum'),
     origins: drawOrigins(originLines(originsOn(workshop.now))).root,
+    callouts: drawCallouts(calledOut, { width: 1920, height: 1440 }).root,
   };
 
   test.each(Object.entries(drawings))('%s', (name, root) => {

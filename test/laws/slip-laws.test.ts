@@ -104,7 +104,7 @@ describe('a slip of one character in a file of the demo', () => {
     const leftOut = (text: string, at: number) => text.slice(0, at) + text.slice(at + 1);
     await fc.assert(
       fc.asyncProperty(slip, async (where) => expectAnAnswer(await openWith(where, leftOut))),
-      { numRuns: 200 },
+      { numRuns: 100 },
     );
   });
 
@@ -116,7 +116,7 @@ describe('a slip of one character in a file of the demo', () => {
           await openWith(where, (text, at) => text.slice(0, at) + typed + text.slice(at)),
         ),
       ),
-      { numRuns: 100 },
+      { numRuns: 60 },
     );
   });
 });

@@ -45,6 +45,7 @@ const required = {
   phases: ['id', 'name', 'summary', 'planned-start', 'planned-finish', 'planned-hours'],
   specs: ['id', 'name', 'about', 'quantity', 'unit', 'system'],
   instruments: ['id', 'name', 'quantity'],
+  photos: ['id', 'file'],
   hours: ['id', 'date', 'hours', 'phase', 'work', 'what'],
   costs: ['id', 'date', 'amount', 'category', 'what'],
   orders: ['id', 'date', 'amount', 'category', 'phase', 'what'],

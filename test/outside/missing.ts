@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { promisify } from 'node:util';
 import type { TestProject } from 'vitest/node';
 import { openBrowser } from './browser.ts';
+import { realPhotos } from './real-photos.ts';
 
 /** Why a check can't run on this machine; undefined where it can. */
 export interface Missing {
@@ -13,6 +14,8 @@ export interface Missing {
   readonly browser: string | undefined;
   readonly atomSchema: string | undefined;
   readonly dataPackageProfile: string | undefined;
+  readonly exiftool: string | undefined;
+  readonly realPhotos: string | undefined;
 }
 
 declare module 'vitest' {
@@ -26,7 +29,9 @@ export default async function lookForMissing(project: TestProject): Promise<void
   const schema = join(process.env.WITNESSMARK_SCHEMAS ?? '', 'atom.rng');
   const profile = join(process.env.WITNESSMARK_SCHEMAS ?? '', 'datapackage-2.0/datapackage.json');
   const missing: Missing = {
-    java: (await hasJava()) ? undefined : 'the Nu Html Checker needs java, which is not installed',
+    java: (await runs('java', '-version'))
+      ? undefined
+      : 'the Nu Html Checker needs java, which is not installed',
     browser: (await hasBrowser())
       ? undefined
       : 'accessibility and layout need a browser: install Chrome',
@@ -36,13 +41,20 @@ export default async function lookForMissing(project: TestProject): Promise<void
     dataPackageProfile: existsSync(profile)
       ? undefined
       : 'the profile check of datapackage.json needs datapackage-2.0/, in the folder that WITNESSMARK_SCHEMAS names',
+    exiftool: (await runs('exiftool', '-ver'))
+      ? undefined
+      : 'the second reader of metadata is exiftool, which is not installed',
+    realPhotos:
+      realPhotos().length > 0
+        ? undefined
+        : 'real photographs are in the npm packages exif and jpeg-exif, which are not installed',
   };
   for (const reason of Object.values(missing)) if (reason) console.log(`Skipped here: ${reason}.`);
   project.provide('missing', missing);
 }
 
-const hasJava = () =>
-  promisify(execFile)('java', ['-version']).then(
+const runs = (program: string, ...args: string[]) =>
+  promisify(execFile)(program, args).then(
     () => true,
     () => false,
   );

@@ -7,7 +7,8 @@ export async function pageKinds(): Promise<string[]> {
   const spec = project?.now.specs.find(({ change, verdict }) => change && verdict)?.spec.id;
   const donor = project?.sources.find(({ kind }) => kind === 'donor')?.id;
   const part = project?.preparations.find(({ out }) => out)?.parts[0];
-  if (!project || !spec || !donor || !part)
+  const photo = project?.photoRecords.find(({ callouts }) => callouts)?.id;
+  if (!project || !spec || !donor || !part || !photo)
     throw new Error('the demo has no project under way with all kinds of page');
   const inProject = [
     '',
@@ -29,6 +30,8 @@ export async function pageKinds(): Promise<string[]> {
     'marks/',
     'survey/',
     'choices/',
+    'photos/',
+    `photos/${photo}/`,
     'specs/',
     `specs/${spec}/`,
   ];

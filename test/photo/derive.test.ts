@@ -26,11 +26,11 @@ const sizesOf = async (folder: PhotoFolder, name: string) =>
 
 describe('derivePhotos', () => {
   test('makes three widths of a large photo, in its proportions, and lists them', async () => {
-    await inPhotoFolder({ 'ram.jpg': await picture(2000, 1500) }, async (folder) => {
+    await inPhotoFolder({ 'ram.jpg': await picture(2400, 1800) }, async (folder) => {
       expect(await folder.derive()).toEqual([]);
-      expect(await sizesOf(folder, 'ram.jpg')).toEqual(['480×360', '960×720', '1600×1200']);
-      const files = ((await folder.manifest())['press/ram.jpg']?.sizes ?? []).map(
-        ({ file }) => file,
+      expect(await sizesOf(folder, 'ram.jpg')).toEqual(['480×360', '960×720', '1920×1440']);
+      const files = ((await folder.manifest())['press/ram.jpg']?.sizes ?? []).flatMap(({ files }) =>
+        Object.values(files),
       );
       expect((await readdir(folder.derived)).sort()).toEqual([...files].sort());
     });
@@ -53,7 +53,7 @@ describe('derivePhotos', () => {
       async (folder) => {
         await folder.derive();
         expect(Object.keys(await folder.manifest())).toEqual(['press/shown.jpg']);
-        expect(await readdir(folder.derived)).toHaveLength(1);
+        expect(await readdir(folder.derived)).toHaveLength(2);
         expect(await readFile(join(folder.content, 'press/photos/shown.jpg'))).toEqual(shown);
       },
       ['shown.jpg'],
@@ -64,7 +64,7 @@ describe('derivePhotos', () => {
     await inPhotoFolder({ 'ram.jpg': await picture(1000, 700) }, async (folder) => {
       await folder.derive();
       const [times, listed] = [await timesIn(folder), await folder.manifest()];
-      expect(Object.keys(times)).toHaveLength(3);
+      expect(Object.keys(times)).toHaveLength(6);
       expect(await folder.derive()).toEqual([]);
       expect(await timesIn(folder)).toEqual(times);
       expect(await folder.manifest()).toEqual(listed);
@@ -81,7 +81,7 @@ describe('derivePhotos', () => {
       );
       await folder.derive();
       const after = await readdir(folder.derived);
-      expect(after).toHaveLength(2);
+      expect(after).toHaveLength(4);
       expect(after.filter((file) => before.includes(file))).toEqual([]);
     });
   });
@@ -90,8 +90,9 @@ describe('derivePhotos', () => {
     const photos = { 'one.jpg': await picture(200, 100), 'two.jpg': await picture(300, 100) };
     await inPhotoFolder(photos, async (folder) => {
       await folder.derive();
-      expect(await readdir(folder.derived)).toHaveLength(2);
-      await writeFile(join(folder.derived, 'half.webp.4711.new'), 'half');
+      expect(await readdir(folder.derived)).toHaveLength(4);
+      for (const place of [folder.derived, folder.cached])
+        await writeFile(join(place, 'half.webp.4711.new'), 'half');
       const entry = join(folder.content, 'press/entries/2025-04-13-the-ram-slides.mdx');
       const text = await readFile(entry, 'utf8');
       await writeFile(
@@ -100,7 +101,10 @@ describe('derivePhotos', () => {
       );
       await folder.derive();
       const [size] = (await folder.manifest())['press/two.jpg']?.sizes ?? [];
-      expect(await readdir(folder.derived)).toEqual([size?.file]);
+      const files = Object.values(size?.files ?? {});
+      expect(await readdir(folder.derived)).toEqual(files);
+      expect(await readdir(folder.cached)).toEqual(expect.arrayContaining(files));
+      expect(await readdir(folder.cached)).not.toContain('half.webp.4711.new');
     });
   });
 });

@@ -15,6 +15,12 @@ const noise = await sharp({
   .jpeg()
   .toBuffer();
 
+const AGAIN = 'copy it from the camera again';
+const ANEW = 'export it anew as JPEG';
+
+/** The first box of a file with HEVC pictures (ISO/IEC 14496-12, 4.3; ISO/IEC 23008-12, B.4). */
+const HEIC = Buffer.from('\0\0\0\u0018ftypheic\0\0\0\0mif1heic', 'latin1');
+
 /** A PNG of a few bytes that says it has four hundred million pixels. */
 function hugePng(): Buffer {
   const chunk = (type: string, data: Buffer) => {
@@ -39,25 +45,54 @@ function hugePng(): Buffer {
 
 describe('a photo that cannot be read', () => {
   test.each([
-    ['is empty', Buffer.alloc(0)],
-    ['is no picture', Buffer.from('a note that was named .jpg by mistake')],
-    ['was cut off half way', noise.subarray(0, noise.length / 2)],
-    ['has only its first bytes', noise.subarray(0, 20)],
-    ['asks for more memory than any camera needs', hugePng()],
-  ])('because it %s, is a problem at its file and stops nothing else', async (_, bytes) => {
-    await inPhotoFolder({ 'bad.jpg': bytes, 'good.jpg': noise }, async (folder) => {
-      expect(await folder.derive()).toEqual([
-        {
-          level: 'error',
-          code: 'photo/unreadable',
-          file: 'press/photos/bad.jpg',
-          line: 1,
-          column: 1,
-          message: expect.stringMatching(/^the photo can't be read: \S/),
-          fix: 'export it anew as JPEG',
-        },
-      ]);
-      expect(Object.keys(await folder.manifest())).toEqual(['press/good.jpg']);
-    });
-  });
+    ['is empty', Buffer.alloc(0), 'the file is empty', AGAIN],
+    [
+      'is no picture',
+      Buffer.from('a note that was named .jpg by mistake'),
+      'it is no picture',
+      ANEW,
+    ],
+    [
+      'was cut off half way',
+      noise.subarray(0, noise.length / 2),
+      'it is damaged or cut off (VipsJpeg: premature end of JPEG image)',
+      AGAIN,
+    ],
+    [
+      'has only its first bytes',
+      noise.subarray(0, 20),
+      'it is damaged or cut off (Input file has corrupt header: VipsJpeg: premature end of JPEG image)',
+      AGAIN,
+    ],
+    [
+      'asks for more memory than any camera needs',
+      hugePng(),
+      'it asks for more than 100 megapixels',
+      'make it smaller',
+    ],
+    [
+      'is HEIC',
+      HEIC,
+      'it is HEIC, which the image library here does not read',
+      `${ANEW}, or set the phone to take JPEG ("most compatible")`,
+    ],
+  ])(
+    'because it %s, is a problem at its file and stops nothing else',
+    async (_, bytes, message, fix) => {
+      await inPhotoFolder({ 'bad.jpg': bytes, 'good.jpg': noise }, async (folder) => {
+        expect(await folder.derive()).toEqual([
+          {
+            level: 'error',
+            code: 'photo/unreadable',
+            file: 'press/photos/bad.jpg',
+            line: 1,
+            column: 1,
+            message: `the photo can't be read: ${message}`,
+            fix,
+          },
+        ]);
+        expect(Object.keys(await folder.manifest())).toEqual(['press/good.jpg']);
+      });
+    },
+  );
 });

@@ -46,6 +46,14 @@ test('sitePages lists the budget page of a project with an order, and of no othe
   expect(paths(ordered).filter((path) => !paths(book).includes(path))).toEqual(['/press/budget/']);
 });
 
+test('sitePages lists the gallery and every photo of a project that shows one', async () => {
+  const record = { 'press/photos.yaml': '- { id: ram, file: ram.jpg, taken: 2025-04-02 }\n' };
+  const shown = await inContentFolder(record, (folder) => openBook(folder, { now: NOON }));
+  const pages = sitePages(shown, to).map(({ path, changed }) => `${path} ${changed}`);
+  expect(pages).toContain('/press/photos/ 2025-04-13');
+  expect(pages).toContain('/press/photos/ram/ 2025-04-02');
+});
+
 test('sitemap writes addresses with the host, lastmod only where it is known, and escapes what XML needs', () => {
   const day = '2025-04-13' as Day;
   const text = sitemap(

@@ -66,7 +66,7 @@ describe('a file that would not be read', () => {
 
   it('is named with all kinds when none is near', async () => {
     expect(await problemsIn({ 'press/invoices.csv': '' })).toEqual([
-      'press/invoices.csv: "invoices.csv" is no file of a project → the name starts with one of: sources, phases, specs, instruments, hours, costs, orders, budgets, parts, readings, rates, searches, withdrawals, project',
+      'press/invoices.csv: "invoices.csv" is no file of a project → the name starts with one of: sources, phases, specs, instruments, surveys, grades, groups, photos, hours, costs, orders, budgets, parts, readings, rates, searches, findings, candidates, choices, preparations, waits, withdrawals, project',
     ]);
   });
 

@@ -32,6 +32,7 @@ const TRACES: Readonly<Record<string, (page: Page) => Element[]>> = {
   Choice: ({ root }) => select(root, '.choice'),
   Hazard: ({ root }) => select(root, 'aside.hazard'),
   Photo: ({ root }) => select(root, 'figure.photo'),
+  PhotoPair: ({ root }) => select(root, 'figure.pair'),
   AtTime: ({ root }) => select(root, 'a.moment'),
 };
 
@@ -62,8 +63,17 @@ describe.each(Object.keys(TRACES))('<%s />', (name) => {
 
 test('a photo keeps the words that its entry gives for those who do not see it', () => {
   for (const { entry, page: shown } of entries) {
-    const alts = select(shown.root, 'img').map((picture) => attribute(picture, 'alt'));
-    expect(alts).toEqual(literal(entry, 'Photo', 'alt'));
+    const altsIn = (figure: string) =>
+      select(shown.root, figure)
+        .flatMap((one) => select(one, 'img'))
+        .map((picture) => attribute(picture, 'alt'));
+    expect(altsIn('figure.photo')).toEqual(literal(entry, 'Photo', 'alt'));
+    const [before, after] = ['before-alt', 'after-alt'].map((alt) =>
+      literal(entry, 'PhotoPair', alt),
+    );
+    expect(altsIn('figure.pair')).toEqual(
+      (before ?? []).flatMap((alt, index) => [alt, after?.[index]]),
+    );
   }
 });
 

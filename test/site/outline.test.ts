@@ -78,15 +78,16 @@ test('every page names its own address as the canonical one; the page for what i
   }
 });
 
-/** The button that copies on a spec's page, and the check of marks: files of their own, both. */
+/** The button that copies on a spec's page, the control of a pair of photos, and the check of marks: files of their own. */
 function mayHave(file: string, src: string | undefined): boolean {
   return (
     (src === '/copy.js' && /\/specs\/.+\/index\.html$/.test(file)) ||
+    (src === '/reveal.js' && /\/log\/.+\/index\.html$/.test(file)) ||
     (src?.endsWith('/marks/marks.js') === true && file.endsWith('/marks/index.html'))
   );
 }
 
-// Cells of a Markdown table carry their alignment as a style, and a spec's page has the button that copies; nothing else may.
+// Cells of a Markdown table carry their alignment as a style, and pictures their mean colour; nothing else may.
 test('no page has a script of its own, an event handler or an inline style', () => {
   const active = pages.flatMap(({ file, root }) =>
     select(root, '*')
@@ -98,7 +99,10 @@ test('no page has a script of its own, an event handler or an inline style', () 
             ({ name, value }) =>
               /^on/.test(name) ||
               /^\s*javascript:/i.test(value) ||
-              (name === 'style' && !/^text-align: ?(left|right|center);?$/.test(value)),
+              (name === 'style' &&
+                !/^(text-align: ?(left|right|center);?|background-color: #[0-9a-f]{6})$/.test(
+                  value,
+                )),
           ),
       )
       .map(({ tagName }) => `${file} ${tagName}`),

@@ -96,7 +96,7 @@ async function plantPhoto(file: string): Promise<string[]> {
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')}`;
   const picture = await sharp(await readFile(file))
-    .withExif({
+    .withExifMerge({
       IFD0: { Artist: `${name}-artist`, ImageDescription: `${name}-description` },
       IFD3: {
         GPSLatitudeRef: 'N',

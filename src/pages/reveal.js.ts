@@ -1,0 +1,26 @@
+// Lets the later photo of a pair be laid over the earlier one, by keys and by pointer. Without it both stand beside one another.
+const SCRIPT = `for (const figure of document.querySelectorAll('figure[data-reveal]')) {
+  const button = Object.assign(document.createElement('button'), { type: 'button' });
+  const range = Object.assign(document.createElement('input'), { type: 'range', min: 0, max: 100, value: 50 });
+  range.setAttribute('aria-label', 'How far the earlier photo shows, from the left');
+  const show = () => {
+    const over = figure.classList.contains('over');
+    button.textContent = over ? 'Side by side' : 'One over the other';
+    range.hidden = !over;
+    range.setAttribute('aria-valuetext', range.value + ' % before, ' + (100 - range.value) + ' % after');
+    figure.style.setProperty('--edge', range.value + '%');
+  };
+  button.addEventListener('click', () => {
+    figure.classList.toggle('over');
+    show();
+    if (!range.hidden) range.focus();
+  });
+  range.addEventListener('input', show);
+  show();
+  figure.querySelector('.reveal').append(range, button);
+}
+`;
+
+export function GET(): Response {
+  return new Response(SCRIPT, { headers: { 'Content-Type': 'text/javascript; charset=utf-8' } });
+}
