@@ -40,8 +40,8 @@ describe('the page of corrections', () => {
 test('the totals of an entry are followed from the ledger of today, where rows were corrected later', () => {
   const rows = rowsOf('corrections').filter(({ id }) => id && /-of-/.test(id));
   expect(rows.map(({ id, running }) => [id, running])).toEqual([
-    ['costs-of-2025-04-13-the-ram-slides', '?'],
-    ['hours-of-2025-04-13-the-ram-slides', '?'],
+    ['costs-of-2025-04-13-the-ram-slides', '£200.50'],
+    ['hours-of-2025-04-13-the-ram-slides', '7:30 h'],
   ]);
 });
 

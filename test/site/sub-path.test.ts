@@ -30,8 +30,10 @@ describe('a site that is published in a folder of its host', () => {
 
   test('knows nothing of another address', () => {
     const { host } = new URL(inject('site').address);
-    // A mark names the ledger as it was published, for ever.
+    // A mark names the ledger as it was published, for ever; a post box may be at the same host.
     const others = filesOf(folder).filter((file) => !file.endsWith('marks/marks.txt'));
-    expect(others.filter((file) => textOfFile(file).includes(host))).toEqual([]);
+    expect(
+      others.filter((file) => textOfFile(file).replaceAll(`@${host}`, '').includes(host)),
+    ).toEqual([]);
   });
 });
