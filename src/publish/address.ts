@@ -51,6 +51,8 @@ export interface Addresses {
   choices(project: Project): string;
   /** The comparison of a part's or a group's candidates. */
   choice(project: Project, subject: string): string;
+  /** The printable record of the whole project. */
+  dossier(project: Project): string;
   phase(project: Project, id: string): string;
   source(project: Project, id: string): string;
   /** A ledger row of any kind, on the page where it stands. */
@@ -98,6 +100,7 @@ export function addressesOf(address: string): Addresses {
     survey: (project) => inProject(project, 'survey/'),
     choices: (project) => inProject(project, 'choices/'),
     choice: (project, subject) => `${to.choices(project)}#of-${subject}`,
+    dossier: (project) => inProject(project, 'dossier/'),
     phase: (project, id) => `${to.hours(project)}#phase-${id}`,
     source: (project, id) => `${to.sources(project)}#source-${id}`,
     row: (project, id) => rowAddress(to, project, id),

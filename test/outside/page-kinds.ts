@@ -29,6 +29,7 @@ export async function pageKinds(): Promise<string[]> {
     'marks/',
     'survey/',
     'choices/',
+    'dossier/',
     'specs/',
     `specs/${spec}/`,
   ];
