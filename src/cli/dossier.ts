@@ -4,8 +4,8 @@ import type { Browser } from 'playwright-core';
 import { openBook } from '../book/open.ts';
 import type { Book, Project } from '../book/types.ts';
 import { wholeNumbers } from '../dossier/identity.ts';
-import { datedPdf } from '../dossier/pdf-date.ts';
-import { pagesOfNames } from '../dossier/pdf-pages.ts';
+import { sectionsOf } from '../dossier/sections.ts';
+import { steadyPdf } from '../dossier/steady-pdf.ts';
 import { addressesOf } from '../publish/address.ts';
 import { suggest } from '../read/nearest.ts';
 import { contentDir, contentDirProblem, siteDir } from '../site/folders.ts';
@@ -62,8 +62,8 @@ async function print(
     numbers: whole ? wholeNumbers(project) : undefined,
   });
   const file = join(out, `${id}${whole ? '-private' : ''}.pdf`);
-  await writeWhole(file, datedPdf(pdf, project.lastDay));
-  const sections = plural(pagesOfNames(pdf).size, 'section');
+  await writeWhole(file, steadyPdf(pdf, project.lastDay));
+  const sections = plural(sectionsOf(project.now).length, 'section');
   console.log(`Printed ${relative(process.cwd(), file)}: ${sections}.`);
 }
 

@@ -56,7 +56,7 @@ function writeNumbers(numbers: readonly (string | undefined)[]): void {
     const whole = numbers[Number(cell.dataset.number)];
     if (whole !== undefined) cell.textContent = whole;
   }
-  for (const note of document.querySelectorAll<HTMLElement>('.masked')) note.hidden = true;
+  for (const note of document.querySelectorAll('.masked')) note.remove();
   for (const note of document.querySelectorAll<HTMLElement>('.private-copy')) note.hidden = false;
 }
 

@@ -1,8 +1,25 @@
 import { z } from 'zod';
+import { readBy } from './field.ts';
 import { flag, oneOf, privateText, ref, text } from './fields.ts';
 
 /** How much of the money a dossier tells, from nothing to every row. */
 export const costLevels = ['none', 'totals', 'categories', 'rows'] as const;
+
+/** `masked` or `none`; whole is for paper alone, and says where that is asked for. */
+const identityShown = () =>
+  readBy<'none' | 'masked'>(
+    'word',
+    (value) => {
+      if (value === 'masked' || value === 'none') return value;
+      if (value !== 'full')
+        return { wrong: 'is not one of the words known here', fix: 'write masked or none' };
+      return {
+        wrong: 'would publish whole numbers',
+        fix: 'write masked; "npm run dossier -- --identity full" prints them for you alone',
+      };
+    },
+    { editor: { enum: ['none', 'masked'] } },
+  );
 
 /** What the dossier of a project shows: `dossier` of project.yaml. Left out, it is what the defaults say. */
 export const dossierSchema = z.strictObject({
@@ -12,7 +29,7 @@ export const dossierSchema = z.strictObject({
   photos: oneOf(['none', 'some', 'all'])
     .default('some')
     .meta({ description: 'none, the first of each entry, or all that are published' }),
-  identity: oneOf(['none', 'masked'])
+  identity: identityShown()
     .default('masked')
     .meta({ description: 'whether it has the identity page; whole numbers are never published' }),
 });

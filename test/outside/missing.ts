@@ -11,6 +11,7 @@ import { openBrowser } from './browser.ts';
 export interface Missing {
   readonly java: string | undefined;
   readonly browser: string | undefined;
+  readonly poppler: string | undefined;
   readonly atomSchema: string | undefined;
   readonly dataPackageProfile: string | undefined;
 }
@@ -26,10 +27,15 @@ export default async function lookForMissing(project: TestProject): Promise<void
   const schema = join(process.env.WITNESSMARK_SCHEMAS ?? '', 'atom.rng');
   const profile = join(process.env.WITNESSMARK_SCHEMAS ?? '', 'datapackage-2.0/datapackage.json');
   const missing: Missing = {
-    java: (await hasJava()) ? undefined : 'the Nu Html Checker needs java, which is not installed',
+    java: (await runs('java', '-version'))
+      ? undefined
+      : 'the Nu Html Checker needs java, which is not installed',
     browser: (await hasBrowser())
       ? undefined
       : 'accessibility and layout need a browser: install Chrome',
+    poppler: (await runs('pdftotext', '-v'))
+      ? undefined
+      : 'the printed dossier is read by pdftotext and pdfinfo, which are not installed (poppler-utils)',
     atomSchema: existsSync(schema)
       ? undefined
       : 'the RELAX NG check of the feed needs atom.rng, in the folder that WITNESSMARK_SCHEMAS names',
@@ -41,8 +47,8 @@ export default async function lookForMissing(project: TestProject): Promise<void
   project.provide('missing', missing);
 }
 
-const hasJava = () =>
-  promisify(execFile)('java', ['-version']).then(
+const runs = (program: string, argument: string) =>
+  promisify(execFile)(program, [argument]).then(
     () => true,
     () => false,
   );
