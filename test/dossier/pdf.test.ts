@@ -70,6 +70,14 @@ describe('a steady PDF', () => {
     ]);
   });
 
+  it('has each heading once in its outline', () => {
+    const steady = (text: string) =>
+      steadyPdf(Buffer.from(text, 'latin1'), '2026-09-26' as Day).toString('latin1');
+    expect(steady('/Title (9 Marks9 Marks)\n/Dest')).toBe('/Title (9 Marks)       \n/Dest');
+    expect(steady('/Title <FEFF00E9004100E90041>')).toBe('/Title <FEFF00E90041>        ');
+    expect(steady('/Title (9 Marks)')).toBe('/Title (9 Marks)');
+  });
+
   it('counts tagged cells from 1, in the order that they had', () => {
     const cells = Buffer.from('/ID (node00000274) /Headers [(node00000260)] (node00000274)');
     expect(steadyPdf(cells, '2026-09-26' as Day).toString('latin1')).toBe(
