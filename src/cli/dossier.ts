@@ -2,7 +2,7 @@ import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
 import { join, relative } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { openBook } from '../book/open.ts';
-import type { Book, Project } from '../book/types.ts';
+import type { Project } from '../book/types.ts';
 import { wholeNumbers } from '../dossier/identity.ts';
 import { sectionsOf } from '../dossier/sections.ts';
 import { steadyPdf } from '../dossier/steady-pdf.ts';
@@ -18,50 +18,59 @@ const NO_BROWSER =
   'There is no browser to print with. On Linux "npm ci" brings one along; elsewhere install Chrome. The page itself prints from any browser.';
 
 /** Prints the dossier of each project as a PDF. */
-export async function main(args: readonly string[]): Promise<number> {
+export async function main(
+  args: readonly string[],
+  openBrowser: () => Promise<Browser | undefined> = anyBrowser,
+): Promise<number> {
   const wanted = readDossierArguments(args);
   if (wanted === undefined) return fail(HELP, 2);
   const noDir = contentDirProblem();
   if (noDir) return fail(noDir, 2);
 
-  const book = wanted.built ? await openBook(contentDir, { now: new Date() }) : await buildSite();
-  if (book?.site === undefined) return 1;
-  const ids = book.projects.map(({ id }) => id);
+  const { projects } = await openBook(contentDir, { now: new Date() });
+  const ids = projects.map(({ id }) => id);
   const unknown = wanted.projects.find((id) => !ids.includes(id));
   if (unknown !== undefined)
-    return fail(`There is no project "${unknown}". ${suggest(unknown, ids) ?? ''}`.trimEnd(), 2);
+    return fail(`There is no project "${unknown}": ${suggest(unknown, ids) ?? ids.join(', ')}`, 2);
 
-  const browser = await anyBrowser();
+  const browser = await openBrowser();
   if (browser === undefined) return fail(NO_BROWSER, 1);
   try {
-    for (const id of wanted.projects.length > 0 ? wanted.projects : ids)
-      await print(browser, { book, address: book.site.address, id }, wanted);
+    return await printAll(browser, wanted);
   } catch (error) {
     return fail(`Printing broke: ${(error as Error).message}`, 1);
   } finally {
     await browser.close();
   }
+}
+
+async function printAll(browser: Browser, wanted: DossierArguments): Promise<number> {
+  const book = wanted.built ? await openBook(contentDir, { now: new Date() }) : await buildSite();
+  if (book?.site === undefined) return 1;
+  const { address } = book.site;
+  const chosen = book.projects.filter(
+    ({ id }) => wanted.projects.length === 0 || wanted.projects.includes(id),
+  );
+  for (const project of chosen) await print(browser, { project, address }, wanted);
   return 0;
 }
 
 interface Printed {
-  readonly book: Book;
+  readonly project: Project;
   readonly address: string;
-  readonly id: string;
 }
 
 async function print(
   browser: Browser,
-  { book, address, id }: Printed,
+  { project, address }: Printed,
   { out, paper, whole }: DossierArguments,
 ): Promise<void> {
-  const project = book.project(id) as Project;
   const to = addressesOf(address);
   const pdf = await printPage(browser, {
     ...{ folder: siteDir, address, paper, url: to.absolute(to.dossier(project)) },
     numbers: whole ? wholeNumbers(project) : undefined,
   });
-  const file = join(out, `${id}${whole ? '-private' : ''}.pdf`);
+  const file = join(out, `${project.id}${whole ? '-private' : ''}.pdf`);
   await writeWhole(file, steadyPdf(pdf, project.lastDay));
   const sections = plural(sectionsOf(project.now).length, 'section');
   console.log(`Printed ${relative(process.cwd(), file)}: ${sections}.`);

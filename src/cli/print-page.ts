@@ -21,7 +21,9 @@ export async function printPage(browser: Browser, job: PrintJob): Promise<Uint8A
   try {
     const page = await context.newPage();
     await page.route('**/*', (route) => answer(route, job));
-    await page.goto(job.url);
+    const response = await page.goto(job.url);
+    if (!response?.ok())
+      throw new Error(`the built site has no page ${job.url}; leave out --built`);
     await page.emulateMedia({ media: 'print' });
     await showPictures(page);
     if (job.numbers) await page.evaluate(writeNumbers, [...job.numbers]);
