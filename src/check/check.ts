@@ -18,6 +18,7 @@ import { entriesAreNamedByDay, momentsHaveAVideo } from './entries.ts';
 import { estimatesAreInOrder } from './estimates.ts';
 import { findingsFit } from './findings.ts';
 import { gradesAreInOrder } from './grades.ts';
+import { identityIsOfAMachine } from './identity.ts';
 import { idsAreUnique } from './ids.ts';
 import { knownIds } from './known-ids.ts';
 import { markedRowsStand } from './marked-rows.ts';
@@ -42,6 +43,7 @@ import { hoursAreOfAMachine } from './worked-on.ts';
 
 const rules: readonly Rule[] = [
   timeZoneExists,
+  identityIsOfAMachine,
   idsAreUnique,
   referencesExist,
   nothingFromTheFuture,

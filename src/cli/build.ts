@@ -2,6 +2,7 @@ import { relative } from 'node:path';
 import { build as astroBuild } from 'astro';
 import { openBook } from '../book/open.ts';
 import type { Book } from '../book/types.ts';
+import { wholeNumbers } from '../dossier/identity.ts';
 import { derivePhotos } from '../photo/derive.ts';
 import type { Problem } from '../read/problem.ts';
 import { refreshCrossChecks } from '../site/cross-checks.ts';
@@ -49,7 +50,7 @@ export async function buildSite({ verify = false } = {}): Promise<Book | undefin
       `Drew ${plural(drawn, 'worked-out value')} a million times each, in ${seconds.toFixed(1)} s.`,
     );
   const target = await replaceFolder(siteDir, workDir);
-  const failure = await render(target);
+  const failure = await render(target, identityTexts(book));
   if (failure !== undefined) {
     await target.discard();
     return refuse(`The build broke: ${failure}\nNothing was built; ${shown} is as it was.`);
@@ -63,15 +64,25 @@ export async function buildSite({ verify = false } = {}): Promise<Book | undefin
 }
 
 /** Renders into the new folder; says what went wrong, or nothing. */
-async function render(target: Replacement): Promise<string | undefined> {
+async function render(
+  target: Replacement,
+  privateTexts: readonly string[],
+): Promise<string | undefined> {
   process.env.WITNESSMARK_OUT = target.fresh;
   try {
     await astroBuild({ logLevel: 'warn', mode: 'production' });
   } catch (error) {
     return (error as Error).message;
   }
-  const leaks = await findLeaks(target.fresh, contentDir);
+  const leaks = await findLeaks(target.fresh, contentDir, privateTexts);
   return leaks.length > 0 ? `these files must not be published: ${leaks.join(', ')}` : undefined;
+}
+
+/** The numbers that say which machine it is, whole: no page may have one. */
+function identityTexts({ projects }: Book): string[] {
+  return projects
+    .flatMap((project) => [project.info.machine.identity, ...wholeNumbers(project)])
+    .filter((text) => text !== undefined);
 }
 
 function hasErrors(problems: readonly Problem[]): boolean {

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { dossierSchema, identitySchema } from './dossier.ts';
 import {
   day,
   duration,
@@ -84,6 +85,8 @@ export const projectSchema = z.strictObject({
   markKey: text({
     description: 'public key that signs the marks, as the mark command prints it',
   }).optional(),
+  identity: identitySchema.optional(),
+  dossier: dossierSchema.default({ costs: 'totals', photos: 'some', identity: 'masked' }),
   status: oneOf(['underway', 'finished']).default('underway'),
   finished: day().optional(),
 });

@@ -59,6 +59,8 @@ export interface Addresses {
   photo(project: Project, name: string): string;
   /** A derived picture. */
   picture(file: string): string;
+  /** The printable record of the whole project. */
+  dossier(project: Project): string;
   phase(project: Project, id: string): string;
   source(project: Project, id: string): string;
   /** A ledger row of any kind, on the page where it stands. */
@@ -111,6 +113,7 @@ export function addressesOf(address: string): Addresses {
     photos: (project) => inProject(project, 'photos/'),
     photo: (project, name) => inProject(project, `photos/${name}/`),
     picture: (file) => `${base}photos/${file}`,
+    dossier: (project) => inProject(project, 'dossier/'),
     phase: (project, id) => `${to.hours(project)}#phase-${id}`,
     source: (project, id) => `${to.sources(project)}#source-${id}`,
     row: (project, id) => rowAddress(to, project, id),

@@ -38,6 +38,7 @@ export function sitePages(book: Book, to: Addresses): SitePage[] {
       to.data(project),
       to.survey(project),
       to.choices(project),
+      to.dossier(project),
     ].map((path) => ({ path, changed: project.lastDay })),
     ...project.now.parts.map(({ part, since }) => ({
       path: to.part(project, part.id),

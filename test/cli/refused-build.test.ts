@@ -43,6 +43,26 @@ describe('a build that is refused', () => {
     }),
   );
 
+  it('for a private number that was typed into an entry names the page it would have been on', () => {
+    const changes = {
+      'press/photos/ram.jpg': undefined,
+      'press/project.yaml': [
+        'work: [clean',
+        'identity:\n  keeps: press\n  marks:\n    - what: plate\n      value: W3-1931-204\nwork: [clean',
+      ] as const,
+      [ENTRY]: ['<Tally />', 'The plate says W3-1931-204.\n\n<Tally />'] as const,
+    };
+    return inWorkshop(changes, async (dirs) => {
+      const before = await publishBefore(dirs);
+      const ran = await runCommand(['build'], dirs);
+      expect(ran.status).toBe(1);
+      expect(ran.err).toContain(
+        'these files must not be published: press/log/2025-04-13-the-ram-slides/index.html',
+      );
+      expect(await filesOf(dirs.dist)).toEqual(before);
+    });
+  });
+
   it('for want of a content folder says which one', () =>
     inWorkshop({}, async (dirs) => {
       const before = await publishBefore(dirs);

@@ -2,24 +2,8 @@ import { readFile } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { extname, join } from 'node:path';
-import sparticuz from '@sparticuz/chromium';
-import { type Browser, chromium } from 'playwright-core';
 
-/**
- * A browser: the one that npm brings along on Linux, an installed Chrome elsewhere. Undefined where there is neither;
- * on Linux that is an error. The first call unpacks it, which two processes must not do at a time.
- */
-export async function openBrowser(): Promise<Browser | undefined> {
-  if (process.platform !== 'linux' || process.arch !== 'x64')
-    return chromium.launch({ channel: 'chrome' }).catch(() => undefined);
-  // The package's own arguments are for small cloud functions: one process for everything, and no web security.
-  const options = {
-    executablePath: await sparticuz.executablePath(),
-    args: ['--no-sandbox', '--disable-gpu'],
-  };
-  // A start in some hundreds ends in a crash of its own, before any page is opened.
-  return chromium.launch(options).catch(() => chromium.launch(options));
-}
+export { openBrowser } from '../../src/cli/open-browser.ts';
 
 const TYPES: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',

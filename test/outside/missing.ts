@@ -12,6 +12,7 @@ import { realPhotos } from './real-photos.ts';
 export interface Missing {
   readonly java: string | undefined;
   readonly browser: string | undefined;
+  readonly poppler: string | undefined;
   readonly atomSchema: string | undefined;
   readonly dataPackageProfile: string | undefined;
   readonly exiftool: string | undefined;
@@ -35,6 +36,9 @@ export default async function lookForMissing(project: TestProject): Promise<void
     browser: (await hasBrowser())
       ? undefined
       : 'accessibility and layout need a browser: install Chrome',
+    poppler: (await runs('pdftotext', '-v'))
+      ? undefined
+      : 'the printed dossier is read by pdftotext and pdfinfo, which are not installed (poppler-utils)',
     atomSchema: existsSync(schema)
       ? undefined
       : 'the RELAX NG check of the feed needs atom.rng, in the folder that WITNESSMARK_SCHEMAS names',

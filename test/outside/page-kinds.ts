@@ -32,6 +32,7 @@ export async function pageKinds(): Promise<string[]> {
     'choices/',
     'photos/',
     `photos/${photo}/`,
+    'dossier/',
     'specs/',
     `specs/${spec}/`,
   ];

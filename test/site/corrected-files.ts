@@ -7,9 +7,10 @@ const texts = Object.fromEntries(
   ),
 );
 
-/** The sound project with a corrected cost at a corrected rate, withdrawn hours, and a corrected reading, search and part. */
+/** The sound project, whose dossier tells no money, with a corrected cost at a corrected rate, withdrawn hours, and a corrected reading, search and part. */
 export const correctedFiles: Readonly<Record<string, string>> = {
   ...texts,
+  'press/project.yaml': `${texts['press/project.yaml']}dossier:\n  costs: none\n`,
   'press/ledger/costs.csv': `id,date,recorded,amount,category,phase,source,parts,what,corrects,because
 c-001,2025-03-01,,180,vehicle,teardown,press,,The press,,
 c-002,2025-03-10,,12.50,part,rebuild,spare-press,gib,A gib from the spare press,,

@@ -45,6 +45,14 @@ describe('findLeaks', () => {
     expect(await leaks()).toEqual(['rows.jsonl']);
   });
 
+  test('finds a private number that somebody typed into a page, and none too short to mean anything', async () => {
+    await writeFile(published('page.html'), '<p>Stamped W3-1931-204, on the frame</p>');
+    const found = (numbers: string[]) =>
+      findLeaks(join(home, 'site'), join(home, 'content'), numbers);
+    expect(await found(['W3-1931-204'])).toEqual(['page.html']);
+    expect(await found(['W3-1931-205', '204'])).toEqual([]);
+  });
+
   test('finds an original under another name and ending', async () => {
     await cp(original(), published('data.bin'));
     expect(await leaks()).toEqual(['data.bin']);

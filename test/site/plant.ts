@@ -6,7 +6,7 @@ import { parseDocument, YAMLSeq } from 'yaml';
 
 /** Fields that are never published, by the kind of file they stand in. Written out here, not taken from the schemas that are tested. */
 export const PRIVATE_FIELDS: Readonly<Record<string, readonly string[]>> = {
-  project: ['machine.identity'],
+  project: ['machine.identity', 'identity.marks.value'],
   instruments: ['serial'],
   costs: ['supplier', 'receipt'],
   orders: ['supplier'],
@@ -82,12 +82,25 @@ function inYaml(
   const count = document.contents instanceof YAMLSeq ? document.contents.items.length : undefined;
   for (const field of fields) {
     const path = field.split('.');
-    if (count === undefined) document.setIn(path, secret(field, 0));
+    if (count === undefined)
+      for (const [index, place] of placesIn(document, path).entries())
+        document.setIn(place, secret(field, index));
     for (let index = 0; index < (count ?? 0); index++)
       if (needs === undefined || document.getIn([index, needs]) === true)
         document.setIn([index, ...path], secret(field, index));
   }
   return String(document);
+}
+
+/** Where a field stands: once, or in every item where the middle of its path is a list. */
+function placesIn(
+  document: ReturnType<typeof parseDocument>,
+  [first, middle, last]: readonly string[],
+): (string | number)[][] {
+  const list = middle === undefined ? undefined : document.getIn([first, middle]);
+  if (!(list instanceof YAMLSeq))
+    return [[first, middle, last].filter((step) => step !== undefined)];
+  return list.items.map((_, index) => [first, middle, index, last] as (string | number)[]);
 }
 
 async function plantPhoto(file: string): Promise<string[]> {

@@ -48,10 +48,10 @@ test('no file of the site holds a private field, where a photo was taken, or a p
 describe('what was planted', () => {
   test('covers every field that a schema calls private', () => {
     const privateIn = (schema: z.ZodType, path: string): string[] => {
-      const inner =
-        schema instanceof z.ZodOptional || schema instanceof z.ZodDefault
-          ? schema.unwrap()
-          : schema;
+      if (schema instanceof z.ZodOptional || schema instanceof z.ZodDefault)
+        return privateIn(schema.unwrap() as z.ZodType, path);
+      if (schema instanceof z.ZodArray) return privateIn(schema.element as z.ZodType, path);
+      const inner = schema;
       const own = factsOf(schema).private ? [path] : [];
       if (!(inner instanceof z.ZodObject)) return own;
       const fields = Object.entries(inner.shape) as [string, z.ZodType][];
@@ -104,7 +104,8 @@ describe('the search for secrets', () => {
     ['a supplier', first(/supplier/)],
     ['a receipt', first(/receipt/)],
     ['a serial number', first(/serial/)],
-    ["the machine's identity", first(/identity/)],
+    ["the machine's identity", first(/machine-identity/)],
+    ['a number of its identity page', first(/identity-marks-value/)],
     ['a place that was searched', first(/place/)],
     ['where a photo was taken', '54.314'],
   ])('finds %s on a page', async (_, secret) => {

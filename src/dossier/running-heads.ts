@@ -1,0 +1,31 @@
+import type { Project } from '../book/types.ts';
+import type { Addresses } from '../publish/address.ts';
+import { showDay } from '../time/day.ts';
+
+/**
+ * The heads and feet of the printed pages, as margin boxes of CSS Paged Media 3 (section 5): what they say differs by project, so
+ * they are a sheet of their own and no inline style. The first page has its title block in their place.
+ */
+export function runningHeads(project: Project, to: Addresses, language: string): string {
+  const { info, lastDay } = project;
+  const { machine, name } = info;
+  const head = `${name}: dossier`;
+  const what = `${machine.year} ${machine.maker} ${machine.model}`;
+  return `@page {
+  @top-left { content: ${cssString(head)}; }
+  @top-right { content: ${cssString(what)}; }
+  @bottom-left { content: ${cssString(to.absolute(to.dossier(project)))}; }
+  @bottom-center { content: ${cssString(`As of ${showDay(lastDay, language)}`)}; }
+  @bottom-right { content: "Page " counter(page) " of " counter(pages); }
+}
+@page :first {
+  @top-left { content: none; }
+  @top-right { content: none; }
+}
+`;
+}
+
+/** A string of CSS; quotes, backslashes and line ends are escaped by CSS Syntax 3, section 4.3.5. */
+export function cssString(text: string): string {
+  return `"${text.replace(/["\\\n<]/g, (sign) => `\\${sign.codePointAt(0)?.toString(16)} `)}"`;
+}
