@@ -6,6 +6,7 @@ import { derivePhotos } from '../photo/derive.ts';
 import type { Problem } from '../read/problem.ts';
 import { refreshCrossChecks } from '../site/cross-checks.ts';
 import { contentDir, contentDirProblem, siteDir, workDir } from '../site/folders.ts';
+import { checkAddresses } from './address-check.ts';
 import { findLeaks } from './leaks.ts';
 import { countProblems, describeProblems, plural } from './print-problems.ts';
 import { type Replacement, replaceFolder } from './replace-folder.ts';
@@ -25,9 +26,11 @@ export async function buildSite(): Promise<Book | undefined> {
   if (noDir) return refuse(noDir);
 
   const book = await openBook(contentDir, { now: new Date() });
+  const sound = !hasErrors(book.problems);
   const problems = [
     ...book.problems,
-    ...(hasErrors(book.problems) ? [] : await derivePhotos(book, contentDir, workDir)),
+    ...(sound ? await checkAddresses(contentDir, book) : []),
+    ...(sound ? await derivePhotos(book, contentDir, workDir) : []),
   ];
   if (problems.length > 0) console.log(describeProblems(problems, contentDir));
   if (hasErrors(problems))
