@@ -10,6 +10,7 @@ import { checkAddresses } from './address-check.ts';
 import { findLeaks } from './leaks.ts';
 import { countProblems, describeProblems, plural } from './print-problems.ts';
 import { type Replacement, replaceFolder } from './replace-folder.ts';
+import { writeFeeds } from './write-feeds.ts';
 
 const shown = relative(process.cwd(), siteDir) || siteDir;
 
@@ -42,7 +43,7 @@ export async function buildSite(): Promise<Book | undefined> {
       `Drew ${plural(drawn, 'worked-out value')} a million times each, in ${seconds.toFixed(1)} s.`,
     );
   const target = await replaceFolder(siteDir, workDir);
-  const failure = await render(target);
+  const failure = await render(target, book);
   if (failure !== undefined) {
     await target.discard();
     return refuse(`The build broke: ${failure}\nNothing was built; ${shown} is as it was.`);
@@ -56,10 +57,11 @@ export async function buildSite(): Promise<Book | undefined> {
 }
 
 /** Renders into the new folder; says what went wrong, or nothing. */
-async function render(target: Replacement): Promise<string | undefined> {
+async function render(target: Replacement, book: Book): Promise<string | undefined> {
   process.env.WITNESSMARK_OUT = target.fresh;
   try {
     await astroBuild({ logLevel: 'warn', mode: 'production' });
+    await writeFeeds(target.fresh, book);
   } catch (error) {
     return (error as Error).message;
   }
