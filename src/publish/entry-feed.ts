@@ -26,7 +26,7 @@ export interface EntryFeed {
 }
 
 /** Entries of an archive, and the fewest of the newest document: enough to catch up on, small enough to fetch often. */
-export const ARCHIVED = 10;
+export const ARCHIVED = 5;
 
 /** All entries of all projects. */
 export function siteFeed(book: Book, site: Site, to: Addresses): EntryFeed {
