@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Book } from '../book/types.ts';
+import type { Site } from '../model/kinds.ts';
 import { addressesOf } from '../publish/address.ts';
 import { addressProblems, PUBLISHED } from '../publish/address-problems.ts';
 import { sitePages } from '../publish/sitemap.ts';
@@ -13,15 +14,22 @@ export function pagesInside(book: Book): ReadonlySet<string> {
   return new Set(sitePages(book, to).map(({ path }) => path.slice(to.home().length)));
 }
 
-/** Looks for addresses that vanished. Only a book without mistakes says which pages there are, and most have nothing to look for. */
-export async function checkAddresses(contentDir: string, book: Book): Promise<Problem[]> {
-  const moved = book.site?.moved ?? [];
+/**
+ * Looks for addresses that vanished. Only a book without mistakes says which pages there are; it is opened only where there is
+ * something to look for.
+ */
+export async function checkAddresses(
+  contentDir: string,
+  site: Site | undefined,
+  open: () => Promise<Book>,
+): Promise<Problem[]> {
+  const moved = site?.moved ?? [];
   const published = await readKept(contentDir);
   if (moved.length === 0 && published === undefined) return [];
   const text = await readFile(join(contentDir, 'site.yaml'), 'utf8');
   const [record] = readYamlRecord(text, 'site.yaml').records;
   return addressProblems({
-    pages: pagesInside(book),
+    pages: pagesInside(await open()),
     moved,
     published,
     placeOf: (index, field) =>

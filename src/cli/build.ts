@@ -30,7 +30,7 @@ export async function buildSite(): Promise<Book | undefined> {
   const sound = !hasErrors(book.problems);
   const problems = [
     ...book.problems,
-    ...(sound ? await checkAddresses(contentDir, book) : []),
+    ...(sound ? await checkAddresses(contentDir, book.site, async () => book) : []),
     ...(sound ? await derivePhotos(book, contentDir, workDir) : []),
   ];
   if (problems.length > 0) console.log(describeProblems(problems, contentDir));

@@ -23,7 +23,10 @@ export async function main(args: readonly string[]): Promise<number> {
 
   const content = await readContent(contentDir);
   const found = checkContent(content, new Date());
-  const problems = found.some(isError) ? found : [...found, ...(await vanished())];
+  const open = () => openBook(contentDir, { now: new Date() });
+  const problems = found.some(isError)
+    ? found
+    : [...found, ...(await checkAddresses(contentDir, content.site?.value, open))];
   const failed = problems.some(isError);
   if (format === 'json') return say(problemsAsJson(problems), failed ? 1 : 0);
 
@@ -35,11 +38,6 @@ export async function main(args: readonly string[]): Promise<number> {
   if (problems.length > 0) console.log(describeProblems(problems, contentDir));
   const read = `${plural(content.projects.length, 'project')}, ${plural(entries, 'entry', 'entries')}, ${plural(rows, 'record')} read`;
   return say(`${read}: ${countProblems(problems)}.`, failed ? 1 : 0);
-}
-
-/** Only what a sound book makes is known to be all there is. */
-async function vanished(): Promise<readonly Problem[]> {
-  return checkAddresses(contentDir, await openBook(contentDir, { now: new Date() }));
 }
 
 const isError = ({ level }: Problem) => level === 'error';

@@ -115,6 +115,8 @@ function plain(node: Node, page: string): readonly Node[] {
   const instead = replaced(node, page);
   if (instead !== undefined) return instead;
   plainChildren(node, page);
+  // A hazard note stays set apart from the text around it.
+  if (node.tagName === 'aside') node.nodeName = node.tagName = 'blockquote';
   const kept = KEPT[node.tagName];
   if (kept === undefined) return [...node.childNodes];
   node.attrs = node.attrs.flatMap(({ name, value }) => {

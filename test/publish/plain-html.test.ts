@@ -33,12 +33,12 @@ describe('plainHtml', () => {
     );
   });
 
-  test('opens what readers of feeds do not know, and keeps all that is in it', () => {
+  test('opens what readers of feeds do not know, keeps all that is in it, and sets a hazard note apart', () => {
     expect(
       plain(
         '<aside class="hazard"><p>WARNING</p><p>It falls</p></aside><section><h2>Then</h2></section>',
       ),
-    ).toBe('<p>WARNING</p><p>It falls</p><h2>Then</h2>');
+    ).toBe('<blockquote><p>WARNING</p><p>It falls</p></blockquote><h2>Then</h2>');
   });
 
   test('shows a folded number without its rows', () => {
