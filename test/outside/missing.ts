@@ -13,7 +13,11 @@ export interface Missing {
   readonly browser: string | undefined;
   readonly atomSchema: string | undefined;
   readonly dataPackageProfile: string | undefined;
+  readonly vocabulary: string | undefined;
 }
+
+/** The vocabulary of schema.org, release 30.0, as it is published. */
+export const VOCABULARY = 'schemaorg-30.0-all-https.jsonld';
 
 declare module 'vitest' {
   export interface ProvidedContext {
@@ -25,6 +29,7 @@ declare module 'vitest' {
 export default async function lookForMissing(project: TestProject): Promise<void> {
   const schema = join(process.env.WITNESSMARK_SCHEMAS ?? '', 'atom.rng');
   const profile = join(process.env.WITNESSMARK_SCHEMAS ?? '', 'datapackage-2.0/datapackage.json');
+  const vocabulary = join(process.env.WITNESSMARK_SCHEMAS ?? '', VOCABULARY);
   const missing: Missing = {
     java: (await hasJava()) ? undefined : 'the Nu Html Checker needs java, which is not installed',
     browser: (await hasBrowser())
@@ -36,6 +41,9 @@ export default async function lookForMissing(project: TestProject): Promise<void
     dataPackageProfile: existsSync(profile)
       ? undefined
       : 'the profile check of datapackage.json needs datapackage-2.0/, in the folder that WITNESSMARK_SCHEMAS names',
+    vocabulary: existsSync(vocabulary)
+      ? undefined
+      : `the comparison of our terms with all of schema.org needs ${VOCABULARY}, in the folder that WITNESSMARK_SCHEMAS names`,
   };
   for (const reason of Object.values(missing)) if (reason) console.log(`Skipped here: ${reason}.`);
   project.provide('missing', missing);
