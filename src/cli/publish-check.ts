@@ -67,7 +67,10 @@ function manifestOf(files: ReadonlyMap<string, PublishedFile>): Manifest {
 
 /** What to do about an address that is gone, each line set in. */
 function hint(address: string, pages: ReadonlySet<string>): readonly string[] {
-  return `→ ${movedLines(address, pages)}`.split('\n').map((line) => `  ${line}`);
+  const fix = pages.has(address)
+    ? 'the content makes it: run "npm run build" again'
+    : movedLines(address, pages);
+  return `→ ${fix}`.split('\n').map((line) => `  ${line}`);
 }
 
 function list(title: string, lines: readonly string[], count: number = lines.length): void {

@@ -14,6 +14,7 @@ const SITE: Readonly<Record<string, string>> = {
   'search/index.html': '<html><head><meta name="robots" content="noindex"></head>',
   'press/index.html': `${PAGE}press`,
   'press/specs/ram-play/index.html': `${PAGE}play`,
+  'press/specs/old/index.html': `${PAGE}old`,
   'feed.atom': '<feed/>',
   'assets/Sheet.abc.css': 'a{}',
 };
@@ -42,7 +43,7 @@ describe('publish:check', () => {
       await put(dirs, SITE);
       const { status, out } = await publishCheck(dirs);
       expect(status).toBe(0);
-      expect(out).toMatch(/^Nothing was kept before: every address is new\.\n4 new\n/);
+      expect(out).toMatch(/^Nothing was kept before: every address is new\.\n5 new\n/);
       await expect(kept(dirs)).rejects.toThrow('ENOENT');
     }));
 
@@ -56,6 +57,7 @@ describe('publish:check', () => {
         'feed.atom',
         'index.html',
         'press/index.html',
+        'press/specs/old/index.html',
         'press/specs/ram-play/index.html',
       ]);
       const checked = execFileSync('sha256sum', ['-c', join(dirs.content, 'published.txt')], {
@@ -67,7 +69,7 @@ describe('publish:check', () => {
   test('finds nothing where nothing changed', () =>
     published(async (dirs) => {
       const { status, out } = await publishCheck(dirs);
-      expect(out).toMatch(/^0 new\n0 changed\n0 vanished\n0 private\n7 files, /);
+      expect(out).toMatch(/^0 new\n0 changed\n0 vanished\n0 private\n8 files, /);
       expect(status).toBe(0);
     }));
 
@@ -84,11 +86,21 @@ describe('publish:check', () => {
   test('refuses a page that vanished, says what to type, and keeps the manifest as it was', () =>
     published(async (dirs) => {
       const before = await kept(dirs);
-      await rm(join(dirs.dist, 'press/specs/ram-play'), { recursive: true });
+      await rm(join(dirs.dist, 'press/specs/old'), { recursive: true });
       const { status, out } = await publishCheck(dirs, '--keep');
-      expect(out).toContain('1 vanished\n  press/specs/ram-play/\n    → bring it back');
+      expect(out).toContain('1 vanished\n  press/specs/old/\n    → bring it back');
       expect(status).toBe(1);
       expect(await kept(dirs)).toBe(before);
+    }));
+
+  test('says to build again where the content still makes a page that vanished', () =>
+    published(async (dirs) => {
+      await rm(join(dirs.dist, 'press/specs/ram-play'), { recursive: true });
+      const { status, out } = await publishCheck(dirs);
+      expect(out).toContain(
+        '  press/specs/ram-play/\n    → the content makes it: run "npm run build" again',
+      );
+      expect(status).toBe(1);
     }));
 
   test('refuses a feed that vanished', () =>
@@ -102,16 +114,16 @@ describe('publish:check', () => {
   test('accepts a page that vanished and that site.yaml says moved', () =>
     published(
       async (dirs) => {
-        await rm(join(dirs.dist, 'press/specs/ram-play'), { recursive: true });
+        await rm(join(dirs.dist, 'press/specs/old'), { recursive: true });
         const { status, out } = await publishCheck(dirs, '--keep');
         expect(out).toContain('0 vanished');
         expect(status).toBe(0);
-        expect(await kept(dirs)).not.toContain('ram-play');
+        expect(await kept(dirs)).not.toContain('specs/old');
       },
       {
         'site.yaml': [
           'builder:',
-          'moved:\n  - from: press/specs/ram-play/\n    to: press/specs/\nbuilder:',
+          'moved:\n  - from: press/specs/old/\n    to: press/specs/\nbuilder:',
         ],
       },
     ));
