@@ -7,10 +7,12 @@ import { derivePhotos } from '../photo/derive.ts';
 import type { Problem } from '../read/problem.ts';
 import { refreshCrossChecks } from '../site/cross-checks.ts';
 import { cacheDir, contentDir, contentDirProblem, siteDir, workDir } from '../site/folders.ts';
+import { checkAddresses } from './address-check.ts';
 import { findLeaks } from './leaks.ts';
 import { countProblems, describeProblems, plural } from './print-problems.ts';
 import { type Replacement, replaceFolder } from './replace-folder.ts';
 import { terminal } from './terminal.ts';
+import { writeFeeds } from './write-feeds.ts';
 
 const shown = relative(process.cwd(), siteDir) || siteDir;
 
@@ -30,15 +32,13 @@ export async function buildSite({ verify = false } = {}): Promise<Book | undefin
   if (noDir) return refuse(noDir);
 
   const book = await openBook(contentDir, { now: new Date() });
+  const sound = !hasErrors(book.problems);
   const problems = [
     ...book.problems,
-    ...(hasErrors(book.problems)
-      ? []
-      : await derivePhotos(
-          book,
-          { contentDir, workDir, cacheDir },
-          { verify, listener: terminal },
-        )),
+    ...(sound ? await checkAddresses(contentDir, book.site, async () => book) : []),
+    ...(sound
+      ? await derivePhotos(book, { contentDir, workDir, cacheDir }, { verify, listener: terminal })
+      : []),
   ];
   if (problems.length > 0) console.log(describeProblems(problems, contentDir));
   if (hasErrors(problems))
@@ -50,7 +50,7 @@ export async function buildSite({ verify = false } = {}): Promise<Book | undefin
       `Drew ${plural(drawn, 'worked-out value')} a million times each, in ${seconds.toFixed(1)} s.`,
     );
   const target = await replaceFolder(siteDir, workDir);
-  const failure = await render(target, identityTexts(book));
+  const failure = await render(target, book);
   if (failure !== undefined) {
     await target.discard();
     return refuse(`The build broke: ${failure}\nNothing was built; ${shown} is as it was.`);
@@ -64,17 +64,15 @@ export async function buildSite({ verify = false } = {}): Promise<Book | undefin
 }
 
 /** Renders into the new folder; says what went wrong, or nothing. */
-async function render(
-  target: Replacement,
-  privateTexts: readonly string[],
-): Promise<string | undefined> {
+async function render(target: Replacement, book: Book): Promise<string | undefined> {
   process.env.WITNESSMARK_OUT = target.fresh;
   try {
     await astroBuild({ logLevel: 'warn', mode: 'production' });
+    await writeFeeds(target.fresh, book);
   } catch (error) {
     return (error as Error).message;
   }
-  const leaks = await findLeaks(target.fresh, contentDir, privateTexts);
+  const leaks = await findLeaks(target.fresh, contentDir, identityTexts(book));
   return leaks.length > 0 ? `these files must not be published: ${leaks.join(', ')}` : undefined;
 }
 

@@ -1,9 +1,11 @@
 import { parseArgs } from 'node:util';
+import { openBook } from '../book/open.ts';
 import { checkContent } from '../check/check.ts';
 import { photoProblems } from '../photo/check.ts';
 import { readContent } from '../read/content.ts';
-import { sortProblems } from '../read/problem.ts';
+import { type Problem, sortProblems } from '../read/problem.ts';
 import { cacheDir, contentDir, contentDirProblem } from '../site/folders.ts';
+import { checkAddresses } from './address-check.ts';
 import { countProblems, describeProblems, plural, problemsAsJson } from './print-problems.ts';
 
 const HELP = `npm run check [-- --format text|json]
@@ -21,11 +23,14 @@ export async function main(args: readonly string[]): Promise<number> {
   if (noDir) return say(noDir, 2);
 
   const content = await readContent(contentDir);
+  const found = checkContent(content, new Date());
+  const open = () => openBook(contentDir, { now: new Date() });
   const problems = sortProblems([
-    ...checkContent(content, new Date()),
+    ...found,
     ...(await photoProblems(content, contentDir, cacheDir)),
+    ...(found.some(isError) ? [] : await checkAddresses(contentDir, content.site?.value, open)),
   ]);
-  const failed = problems.some(({ level }) => level === 'error');
+  const failed = problems.some(isError);
   if (format === 'json') return say(problemsAsJson(problems), failed ? 1 : 0);
 
   const entries = content.projects.reduce((count, project) => count + project.entries.length, 0);
@@ -37,6 +42,8 @@ export async function main(args: readonly string[]): Promise<number> {
   const read = `${plural(content.projects.length, 'project')}, ${plural(entries, 'entry', 'entries')}, ${plural(rows, 'record')} read`;
   return say(`${read}: ${countProblems(problems)}.`, failed ? 1 : 0);
 }
+
+const isError = ({ level }: Problem) => level === 'error';
 
 function readFormat(args: readonly string[]): 'text' | 'json' | 'help' | undefined {
   try {

@@ -10,11 +10,14 @@ export function drawQr(address: string): SvgNode {
   const size = modules.size + 2 * QUIET;
   let path = '';
   for (let y = 0; y < modules.size; y++) {
+    // A row is one line, as thick as a module is high, with gaps: half as long as a box for each run.
+    let gap = QUIET;
+    path += `M0 ${y + QUIET}.5`;
     for (let x = 0; x < modules.size; x++) {
-      if (!modules.get(y, x)) continue;
-      let run = 1;
+      let run = 0;
       while (x + run < modules.size && modules.get(y, x + run)) run++;
-      path += `M${x + QUIET} ${y + QUIET}h${run}v1h-${run}z`;
+      if (run > 0) path += `m${gap} 0h${run}`;
+      gap = run > 0 ? 1 : gap + 1;
       x += run;
     }
   }
@@ -30,6 +33,6 @@ export function drawQr(address: string): SvgNode {
       'shape-rendering': 'crispEdges',
     },
     node('rect', { width: size, height: size, fill: '#fff' }),
-    node('path', { d: path, fill: '#000' }),
+    node('path', { d: path, stroke: '#000' }),
   );
 }

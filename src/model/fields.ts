@@ -258,8 +258,27 @@ export const moment = () =>
     { editor: { type: 'string' } },
   );
 
+/** An address inside the site: `lapwing/specs/wheelbase/`. */
+export const path = () =>
+  readBy<string>(
+    'path',
+    (value) => {
+      if (value === '') return { wrong: 'is empty' };
+      const fix = value.replace(/^https:\/\/[^/]*/, '').replace(/^\/+/, '');
+      if (fix !== value)
+        return { wrong: 'is not an address inside the site', fix: `write "${fix}"` };
+      return /^[^\s?\\:]+$/.test(value) && !/(^|\/)\.{0,2}(\/|$)./.test(value)
+        ? value
+        : {
+            wrong: 'is not an address inside the site',
+            fix: 'write it like "my-machine/specs/wheelbase/"',
+          };
+    },
+    { editor: { type: 'string', examples: ['my-machine/specs/wheelbase/'] } },
+  );
+
 /** An https address. */
-export const address = () =>
+export const address = (facts: FieldFacts = {}) =>
   readBy<string>(
     'address',
     (value) =>
@@ -271,7 +290,7 @@ export const address = () =>
               ? `write "${value.replace(/^http:/, 'https:')}"`
               : 'write it whole, like https://example.org/',
           },
-    { editor: { type: 'string', format: 'uri' } },
+    { editor: { type: 'string', format: 'uri' }, ...facts },
   );
 
 /** A list of at least so many items; in a CSV cell they are separated by spaces. */

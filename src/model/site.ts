@@ -1,5 +1,11 @@
 import { z } from 'zod';
-import { address, text } from './fields.ts';
+import { address, path, text } from './fields.ts';
+
+/** A page that is elsewhere now. Both are addresses inside the site, without its own address before them. */
+const movedSchema = z.strictObject({
+  from: path(),
+  to: path(),
+});
 
 /** The whole site: `content/site.yaml`. */
 export const siteSchema = z.strictObject({
@@ -14,4 +20,11 @@ export const siteSchema = z.strictObject({
   moments: text({
     description: 'address of a video moment; {address} and {seconds} are put in',
   }).default('{address}#t={seconds}'),
+  moved: z
+    .array(movedSchema)
+    .meta({ description: 'pages that are elsewhere now; each old address leads to the new one' })
+    .optional(),
+  firstAddress: address({
+    description: 'where the site was first published, once it is elsewhere: ids in feeds keep it',
+  }).optional(),
 });

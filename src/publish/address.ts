@@ -1,10 +1,14 @@
 import type { Entry, Project } from '../book/types.ts';
 
+/** The formats that entries are fed in. */
+export type FeedKind = 'atom' | 'json';
+
 /** Where everything on the site is. One place, so that an address never changes by accident. */
 export interface Addresses {
   home(): string;
   method(): string;
-  feed(): string;
+  /** The feed of entries of the site or of a project, or an archive of it. */
+  feed(kind?: FeedKind, project?: Project, archive?: number): string;
   project(project: Project): string;
   log(project: Project): string;
   entry(project: Project, entry: Entry): string;
@@ -76,7 +80,8 @@ export function addressesOf(address: string): Addresses {
   const to: Addresses = {
     home: () => base,
     method: () => `${base}method/`,
-    feed: () => `${base}feed.atom`,
+    feed: (kind = 'atom', project = undefined, archive = undefined) =>
+      `${project ? inProject(project) : base}feed${archive ? `/${archive}` : ''}.${kind}`,
     project: (project) => inProject(project),
     log: (project) => inProject(project, 'log/'),
     entry: (project, entry) => inProject(project, `log/${entry.slug}/`),

@@ -12,6 +12,10 @@ export interface FeedHead {
   readonly self: string;
   /** The page that it follows. */
   readonly alternate: string;
+  /** Whether it is an archive, which does not change any more (RFC 5005 §4). */
+  readonly archived?: boolean;
+  /** Other documents of the same feed. */
+  readonly links?: readonly { readonly rel: string; readonly href: string }[];
 }
 
 /** One entry of a feed. */
@@ -33,10 +37,11 @@ export interface FeedItem {
 
 /** Writes an Atom document (RFC 4287). */
 export function writeFeed(head: FeedHead, items: readonly FeedItem[]): string {
-  const { subtitle } = head;
+  const { subtitle, archived = false, links = [] } = head;
+  const history = archived ? ' xmlns:fh="http://purl.org/syndication/history/1.0"' : '';
   return [
     '<?xml version="1.0" encoding="utf-8"?>',
-    `<feed xmlns="http://www.w3.org/2005/Atom" xml:lang="${escapeXml(head.language)}">`,
+    `<feed xmlns="http://www.w3.org/2005/Atom" xml:lang="${escapeXml(head.language)}"${history}>`,
     `  <id>${escapeXml(head.id)}</id>`,
     `  <title>${escapeXml(head.title)}</title>`,
     ...(subtitle ? [`  <subtitle>${escapeXml(subtitle)}</subtitle>`] : []),
@@ -44,6 +49,11 @@ export function writeFeed(head: FeedHead, items: readonly FeedItem[]): string {
     `  <author><name>${escapeXml(head.author)}</name></author>`,
     `  <link rel="self" type="application/atom+xml" href="${escapeXml(head.self)}"/>`,
     `  <link rel="alternate" type="text/html" href="${escapeXml(head.alternate)}"/>`,
+    ...links.map(
+      ({ rel, href }) =>
+        `  <link rel="${rel}" type="application/atom+xml" href="${escapeXml(href)}"/>`,
+    ),
+    ...(archived ? ['  <fh:archive/>'] : []),
     ...items.map(writeItem),
     '</feed>',
     '',

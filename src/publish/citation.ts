@@ -1,11 +1,11 @@
-import type { Project } from '../book/types.ts';
+import type { Entry, Project } from '../book/types.ts';
 import { showMeasured } from '../measure/show.ts';
 import type { SpecFigures } from '../measure/spec-figures.ts';
-import type { Site } from '../model/kinds.ts';
+import type { Part, Site } from '../model/kinds.ts';
 import { showDay } from '../time/day.ts';
 import type { Addresses } from './address.ts';
 
-/** What a citation needs besides the spec. */
+/** What a citation needs besides what is cited. */
 export interface CitationContext {
   readonly to: Addresses;
   readonly site: Site;
@@ -18,9 +18,34 @@ export function citation(
   project: Project,
   { to, site, language }: CitationContext,
 ): string {
-  const { machine, builder = site.builder, otherUnits } = project.info;
+  const { otherUnits } = project.info;
   const value = latest
     ? `${showMeasured(latest, { language, otherUnits }).text} (${latest.U === undefined ? 'uncertainty not known' : 'U at 95 %'}), ${latest.kind === 'read' ? 'measured' : 'calculated'} ${showDay(latest.date, language)}`
     : 'not yet measured';
-  return `${builder}, ${machine.year} ${machine.maker} ${machine.model}: ${spec.name}, ${value.replaceAll(/[\u00a0\u202f]/g, ' ')}. ${site.title}, ${to.absolute(to.spec(project, spec.id))}`;
+  const about = `${spec.name}, ${value.replaceAll(/[\u00a0\u202f]/g, ' ')}`;
+  return `${source(project, site)}: ${about}. ${site.title}, ${to.absolute(to.spec(project, spec.id))}`;
+}
+
+/** A line to cite an entry by: builder, machine, title, day, address. */
+export function entryCitation(
+  entry: Entry,
+  project: Project,
+  { to, site, language }: CitationContext,
+): string {
+  const about = `${entry.title}, ${showDay(entry.date, language)}`;
+  return `${source(project, site)}: ${about}. ${site.title}, ${to.absolute(to.entry(project, entry))}`;
+}
+
+/** A line to cite a part by: builder, machine, part, the day its page is as of, address. */
+export function partCitation(
+  part: Part,
+  project: Project,
+  { to, site, language }: CitationContext,
+): string {
+  const about = `${part.name}, as of ${showDay(project.lastDay, language)}`;
+  return `${source(project, site)}: ${about}. ${site.title}, ${to.absolute(to.part(project, part.id))}`;
+}
+
+function source({ info: { machine, builder } }: Project, site: Site): string {
+  return `${builder ?? site.builder}, ${machine.year} ${machine.maker} ${machine.model}`;
 }

@@ -17,7 +17,11 @@ export interface Missing {
   readonly dataPackageProfile: string | undefined;
   readonly exiftool: string | undefined;
   readonly realPhotos: string | undefined;
+  readonly vocabulary: string | undefined;
 }
+
+/** The vocabulary of schema.org, release 30.0, as it is published. */
+export const VOCABULARY = 'schemaorg-30.0-all-https.jsonld';
 
 declare module 'vitest' {
   export interface ProvidedContext {
@@ -29,6 +33,7 @@ declare module 'vitest' {
 export default async function lookForMissing(project: TestProject): Promise<void> {
   const schema = join(process.env.WITNESSMARK_SCHEMAS ?? '', 'atom.rng');
   const profile = join(process.env.WITNESSMARK_SCHEMAS ?? '', 'datapackage-2.0/datapackage.json');
+  const vocabulary = join(process.env.WITNESSMARK_SCHEMAS ?? '', VOCABULARY);
   const missing: Missing = {
     java: (await runs('java', '-version'))
       ? undefined
@@ -52,6 +57,9 @@ export default async function lookForMissing(project: TestProject): Promise<void
       realPhotos().length > 0
         ? undefined
         : 'real photographs are in the npm packages exif and jpeg-exif, which are not installed',
+    vocabulary: existsSync(vocabulary)
+      ? undefined
+      : `the comparison of our terms with all of schema.org needs ${VOCABULARY}, in the folder that WITNESSMARK_SCHEMAS names`,
   };
   for (const reason of Object.values(missing)) if (reason) console.log(`Skipped here: ${reason}.`);
   project.provide('missing', missing);

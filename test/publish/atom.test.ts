@@ -1,13 +1,20 @@
 import { describe, expect, test } from 'vitest';
 import { openBook } from '../../src/book/open.ts';
+import type { Entry } from '../../src/book/types.ts';
+import { escapeXml } from '../../src/draw/svg.ts';
 import { addressesOf } from '../../src/publish/address.ts';
 import { atomFeed } from '../../src/publish/atom.ts';
+import { siteFeed } from '../../src/publish/entry-feed.ts';
+import { plainHtml } from '../../src/publish/plain-html.ts';
 import { type Changes, inContentFolder, NOON } from '../check/content-folder.ts';
 
 async function feedOf(changes: Changes): Promise<string> {
   const book = await inContentFolder(changes, (folder) => openBook(folder, { now: NOON }));
   if (book.site === undefined) throw new Error('the folder has no site');
-  return atomFeed(book, book.site, addressesOf(book.site.address));
+  const to = addressesOf(book.site.address);
+  const htmlOf = ({ entry: { title } }: { entry: Entry }) =>
+    plainHtml(`<p>Text of ${escapeXml(title)}.</p>`, 'https://shed.example/');
+  return atomFeed(siteFeed(book, book.site, to), { site: book.site, to, htmlOf });
 }
 
 const entry = (title: string, date: string) =>
@@ -16,7 +23,7 @@ const entry = (title: string, date: string) =>
 const idsIn = (feed: string) => [...feed.matchAll(/<id>(tag:[^<]*)<\/id>/g)].map(([, id]) => id);
 
 describe('atomFeed', () => {
-  test('has one entry for each of the log, with its day, summary and running totals', async () => {
+  test('has one entry for each of the log, with its day, summary and text', async () => {
     expect(await feedOf({})).toMatchInlineSnapshot(`
       "<?xml version="1.0" encoding="utf-8"?>
       <feed xmlns="http://www.w3.org/2005/Atom" xml:lang="en-GB">
@@ -34,7 +41,8 @@ describe('atomFeed', () => {
           <category term="press" label="Wendlebury press"/>
           <link rel="alternate" type="text/html" href="https://shed.example/press/log/2025-04-13-the-ram-slides/"/>
           <summary>The gib is in and the play is gone.</summary>
-          <content type="html">&lt;p&gt;The gib is in and the play is gone.&lt;/p&gt;&lt;table&gt;&lt;thead&gt;&lt;tr&gt;&lt;th&gt;&lt;/th&gt;&lt;th&gt;This entry added&lt;/th&gt;&lt;th&gt;Running total&lt;/th&gt;&lt;/tr&gt;&lt;/thead&gt;&lt;tbody&gt;&lt;tr&gt;&lt;th&gt;Hours&lt;/th&gt;&lt;td&gt;7:30&lt;/td&gt;&lt;td&gt;7:30&lt;/td&gt;&lt;/tr&gt;&lt;tr&gt;&lt;th&gt;Money&lt;/th&gt;&lt;td&gt;£192.50&lt;/td&gt;&lt;td&gt;£192.50&lt;/td&gt;&lt;/tr&gt;&lt;tr&gt;&lt;th&gt;Parts fitted&lt;/th&gt;&lt;td&gt;1&lt;/td&gt;&lt;td&gt;1&lt;/td&gt;&lt;/tr&gt;&lt;tr&gt;&lt;th&gt;Readings&lt;/th&gt;&lt;td&gt;2&lt;/td&gt;&lt;td&gt;2&lt;/td&gt;&lt;/tr&gt;&lt;/tbody&gt;&lt;/table&gt;&lt;p&gt;&lt;a href=&quot;https://shed.example/press/log/2025-04-13-the-ram-slides/&quot;&gt;The ram slides&lt;/a&gt;&lt;/p&gt;</content>
+          <content type="html">&lt;p&gt;The gib is in and the play is gone.&lt;/p&gt;
+      &lt;p&gt;Text of The ram slides.&lt;/p&gt;</content>
         </entry>
       </feed>
       "
@@ -75,7 +83,7 @@ describe('atomFeed', () => {
       'press/entries/2025-03-03-first.mdx': entry('Nuts & <bolts>', '2025-03-03'),
     });
     expect(feed).toContain('<title>Nuts &amp; &lt;bolts&gt;</title>');
-    expect(feed).toContain('&gt;Nuts &amp;amp; &amp;lt;bolts&amp;gt;&lt;/a&gt;');
+    expect(feed).toContain('&lt;p&gt;Text of Nuts &amp;amp; &amp;lt;bolts&amp;gt;.&lt;/p&gt;');
   });
 
   test('names the builder of a project where it is not the builder of the site', async () => {

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import type { Site } from '../../src/model/kinds.ts';
+import type { Entry } from '../../src/book/types.ts';
+import type { Part, Site } from '../../src/model/kinds.ts';
 import { addressesOf } from '../../src/publish/address.ts';
-import { citation } from '../../src/publish/citation.ts';
+import { citation, entryCitation, partCitation } from '../../src/publish/citation.ts';
 import type { Written } from '../book/project-of.ts';
 import { figuresIn, measuredProject } from '../measure/measured-project.ts';
 
@@ -52,4 +53,26 @@ test('a value that was worked out is called calculated, and stands in parenthese
   const to = addressesOf('https://shed.example/');
   const text = citation(figuresIn(project, 'half'), project, { to, site, language: 'en-GB' });
   expect(text).toContain('half, (0.200 ± 0.011 mm) (U at 95 %), calculated 1 March 2025.');
+});
+
+describe('a line to cite', () => {
+  const project = measuredProject({
+    specs: { play: {}, half: { formula: 'p/2', inputs: { p: 'play' } } },
+    readings: [{ spec: 'play', values: '0.4', instrument: 'dial' }],
+    instruments: [{ id: 'dial', 'stated-error': '0.02 mm' }],
+  });
+  const context = { to: addressesOf('https://shed.example/'), site, language: 'en-GB' };
+
+  test('an entry has its title and day', () => {
+    const entry = { title: 'The ram slides', date: '2025-04-13', slug: 'ram' } as Entry;
+    expect(entryCitation(entry, project, context)).toBe(
+      'Ines Marlow, 1958 Hallin 3: The ram slides, 13 April 2025. A shed, https://shed.example/drill-press/log/ram/',
+    );
+  });
+
+  test('a part has the day that its page is as of', () => {
+    expect(partCitation({ id: 'gib', name: 'Gib' } as Part, project, context)).toBe(
+      'Ines Marlow, 1958 Hallin 3: Gib, as of 1 March 2025. A shed, https://shed.example/drill-press/parts/gib/',
+    );
+  });
 });

@@ -10,7 +10,7 @@ interface Link {
 
 /**
  * Addresses on the site's own host that lead nowhere: no such file, no such id on the page, or outside the folder that the site is published in.
- * Pages, style sheets, the feed, the sitemap and robots.txt are all read.
+ * Pages, style sheets, the feeds, the sitemap and robots.txt are all read.
  */
 export function deadLinks(site: { folder: string; address: string }): string[] {
   const pages = readPages(site);
@@ -66,6 +66,7 @@ function linksOfFile({ folder, address }: { folder: string; address: string }) {
 
 const LINKS_IN: Readonly<Record<string, RegExp>> = {
   atom: /(?:href|src)="([^"]*)"/g,
+  json: /"(?:home_page_url|feed_url|next_url|url)": "([^"]*)"/g,
   xml: /<loc>([^<]*)<\/loc>/g,
   css: /url\(["']?([^"')]+)["']?\)/g,
   txt: /^Sitemap: *(\S+)/gm,

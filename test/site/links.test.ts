@@ -40,6 +40,7 @@ describe('the search for dead links', () => {
       'feed.atom',
       '<content type="html">&lt;a href="https://log.example/shed/x/">&lt;/a></content>',
     ],
+    ['feed.json', '{ "url": "https://log.example/shed/x/" }'],
     ['sitemap.xml', '<loc>https://log.example/shed/x/</loc>'],
     ['robots.txt', 'Sitemap: https://log.example/shed/x/'],
     ['sheet.css', 'a { background: url(https://log.example/shed/x/) }'],

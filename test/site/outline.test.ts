@@ -1,5 +1,5 @@
 import { expect, inject, test } from 'vitest';
-import { attribute, type Page, readPages, select, textOf } from './pages.ts';
+import { attribute, type Element, type Page, readPages, select, textOf } from './pages.ts';
 
 const site = inject('site');
 const pages = readPages(site);
@@ -67,34 +67,41 @@ test('every page has a title of its own and a description', () => {
   ).toEqual([]);
 });
 
-test('every page names its own address as the canonical one; the page for what is not found names none and is not indexed', () => {
+test('every page names its own address as the canonical one, or that it leads on to; the page for what is not found names none', () => {
   for (const page of pages) {
     const canonical = inHead(page, 'link', 'rel', 'canonical').map((link) =>
       attribute(link, 'href'),
     );
     const robots = inHead(page, 'meta', 'name', 'robots').map((meta) => attribute(meta, 'content'));
+    const [leadsOn] = inHead(page, 'meta', 'http-equiv', 'refresh');
+    const next = leadsOn && attribute(leadsOn, 'content')?.replace('0; url=', '');
     if (page.file === '404.html') expect([canonical, robots]).toEqual([[], ['noindex']]);
+    else if (next)
+      expect([canonical, robots]).toEqual([[new URL(next, page.url).href], ['noindex']]);
     else expect([canonical, robots]).toEqual([[page.url], []]);
   }
 });
 
-/** The button that copies on a spec's page, the control of a pair of photos, and the check of marks: files of their own. */
-function mayHave(file: string, src: string | undefined): boolean {
+/** Structured data, which is not run; the button that copies where a page can be shared; the control of a pair; and the check of marks. */
+function mayHave(file: string, script: Element): boolean {
+  const src = attribute(script, 'src');
+  if (script.tagName !== 'script') return false;
+  if (attribute(script, 'type') === 'application/ld+json') return src === undefined;
   return (
-    (src === '/copy.js' && /\/specs\/.+\/index\.html$/.test(file)) ||
+    (src === '/copy.js' && /\/(specs|parts|log)\/.+\/index\.html$/.test(file)) ||
     (src === '/reveal.js' && /\/log\/.+\/index\.html$/.test(file)) ||
     (src?.endsWith('/marks/marks.js') === true && file.endsWith('/marks/index.html'))
   );
 }
 
-// Cells of a Markdown table carry their alignment as a style, and pictures their mean colour; nothing else may.
+// Cells of a Markdown table carry their alignment as a style, pictures their mean colour; nothing else may.
 test('no page has a script of its own, an event handler or an inline style', () => {
   const active = pages.flatMap(({ file, root }) =>
     select(root, '*')
       .filter(
         (element) =>
           (['script', 'iframe', 'object', 'embed'].includes(element.tagName) &&
-            !mayHave(file, attribute(element, 'src'))) ||
+            !mayHave(file, element)) ||
           element.attrs.some(
             ({ name, value }) =>
               /^on/.test(name) ||
