@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { address, path, text } from './fields.ts';
+import { address, text } from './fields.ts';
+import { path } from './path-field.ts';
 
 /** A page that is elsewhere now. Both are addresses inside the site, without its own address before them. */
 const movedSchema = z.strictObject({
