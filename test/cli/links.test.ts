@@ -27,7 +27,7 @@ describe('links', () => {
       status: 0,
       out: `https://shed.example/press/log/${SLUG}/
 0:40 Play before https://shed.example/press/specs/ram-play/
-4:32 The nut https://shed.example/press/parts/#nut
+4:32 The nut https://shed.example/press/parts/nut/
 `,
       err: '',
     });
