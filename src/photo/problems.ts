@@ -93,6 +93,6 @@ function explain(reason: string, head: Buffer): [message: string, fix: string] {
     return ['it asks for more than 100 megapixels', 'make it smaller'];
   if (/unsupported image format/.test(reason)) return ['it is no picture', fix];
   if (/premature end|truncat|corrupt|unexpected end|not enough|read error|bad/i.test(reason))
-    return [`it is damaged or cut off (${reason})`, 'copy it from the camera again'];
+    return ['it is damaged or cut off', 'copy it from the camera again'];
   return [reason, fix];
 }

@@ -55,15 +55,10 @@ describe('a photo that cannot be read', () => {
     [
       'was cut off half way',
       noise.subarray(0, noise.length / 2),
-      'it is damaged or cut off (VipsJpeg: premature end of JPEG image)',
+      'it is damaged or cut off',
       AGAIN,
     ],
-    [
-      'has only its first bytes',
-      noise.subarray(0, 20),
-      'it is damaged or cut off (Input file has corrupt header: VipsJpeg: premature end of JPEG image)',
-      AGAIN,
-    ],
+    ['has only its first bytes', noise.subarray(0, 20), 'it is damaged or cut off', AGAIN],
     [
       'asks for more memory than any camera needs',
       hugePng(),

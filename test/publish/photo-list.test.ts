@@ -80,7 +80,7 @@ describe('calloutList', () => {
         value?.replace(/\s/g, ' '),
       ]),
     ).toEqual([
-      ['Gib', '/press/parts/#gib', undefined],
+      ['Gib', '/press/parts/gib/', undefined],
       // 0.08, 0.08 and 0.09 mm; U by hand: s/√3 = 0.0033, step 0.01/√12 = 0.0029, together 0.0044 with 6 degrees of freedom, × 2.45.
       ['Play of the ram', '/press/specs/ram-play/', '0.083 ± 0.011 mm'],
       ['A dent', undefined, undefined],
