@@ -1,9 +1,10 @@
 import type { Project } from '../book/types.ts';
+import { inOwnCurrency, moneyOf } from '../cost/own-currency.ts';
 import type { DonorPart } from '../cost/would-be-share.ts';
-import { type Standing, standsOn } from '../ledger/standing.ts';
+import type { Standing } from '../ledger/standing.ts';
 import { withholds } from '../ledger/withheld.ts';
 import type { Candidate } from '../model/kinds.ts';
-import { convert, type Money, showMoney, toMinor, type WrittenAmount } from '../money/money.ts';
+import { type Money, showMoney, toMinor, type WrittenAmount } from '../money/money.ts';
 import { divideHalfAwayFromZero } from '../money/round.ts';
 import type { Day } from '../time/day.ts';
 import { type Minutes, showDuration } from '../time/duration.ts';
@@ -24,7 +25,7 @@ export function costOf(
   candidate: Candidate & Standing,
   { day, shareOf, language }: { day: Day; shareOf?: ShareOf | undefined; language: string },
 ): CandidateCost {
-  const inOwn = (amount: WrittenAmount) => inOwnCurrency(project, candidate, amount, day);
+  const inOwn = (amount: WrittenAmount) => converted(project, candidate, amount, day);
   if (withholds(candidate, 'price'))
     return { from: 'nothing', money: undefined, how: 'the price is withheld' };
   if (candidate.price)
@@ -52,28 +53,15 @@ interface Converted {
   readonly rate: string | undefined;
 }
 
-function inOwnCurrency(
+function converted(
   project: Project,
   { date }: Candidate,
   amount: WrittenAmount,
   day: Day,
 ): Converted {
-  const currency = amount.currency ?? project.currency;
-  const paid = toMinor(amount.decimal, currency);
-  if (paid === undefined || currency === project.currency)
-    return { money: paid, paid, rate: undefined };
-  const rate = project.rates.findLast(
-    (row) =>
-      row.from === currency &&
-      row.to === project.currency &&
-      row.date <= date &&
-      standsOn(row, day),
-  )?.rate;
-  return {
-    money: rate === undefined ? undefined : convert(paid, rate, project.currency),
-    paid,
-    rate,
-  };
+  const paid = moneyOf(amount, project);
+  const own = paid && inOwnCurrency(project, paid, { at: date, day });
+  return { paid, money: own?.money, rate: own?.rate?.rate };
 }
 
 function worded({ money, paid, rate }: Converted, what: string, language: string) {
