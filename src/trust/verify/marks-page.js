@@ -26,6 +26,7 @@ class LedgerCheck extends HTMLElement {
     const show = form('Show its proof', [label('Id of one row, such as c-001', id)]);
     show.addEventListener('submit', async (event) => {
       event.preventDefault();
+      one.textContent = 'Searching …';
       one.textContent = await said(async () => showRow(await load(), id.value.trim()));
     });
     this.replaceChildren(check, whole, show, one);
