@@ -34,15 +34,18 @@ export function saidLater<Row extends Standing & { readonly date: Day }>(
 /** The entries that show other totals than the ledger pages of today, in order. */
 export function believedEntries(project: Project): readonly BelievedEntry[] {
   return project.entries
-    .map((entry) => ({
-      entry,
-      hours: saidLater(project.hours, entry.date),
-      costs: saidLater(
-        project.costs.filter(({ inTotals }) => inTotals),
-        entry.date,
-      ),
-    }))
+    .map((entry) => believedIn(project, entry))
     .filter(({ hours, costs }) => differs(hours) || differs(costs));
+}
+
+/** What was said later about the rows behind one entry's totals. */
+export function believedIn(project: Project, entry: Entry): BelievedEntry {
+  const counting = project.costs.filter(({ inTotals }) => inTotals);
+  return {
+    entry,
+    hours: saidLater(project.hours, entry.date),
+    costs: saidLater(counting, entry.date),
+  };
 }
 
 /** Whether anything was said later. */
