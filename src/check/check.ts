@@ -21,6 +21,7 @@ import { gradesAreInOrder } from './grades.ts';
 import { identityIsOfAMachine } from './identity.ts';
 import { idsAreUnique } from './ids.ts';
 import { knownIds } from './known-ids.ts';
+import { ownLanguageIsOne } from './languages.ts';
 import { markedRowsStand } from './marked-rows.ts';
 import { marksHold } from './marks.ts';
 import { shownValuesAreMeasured } from './measured.ts';
@@ -43,6 +44,7 @@ import { hoursAreOfAMachine } from './worked-on.ts';
 
 const rules: readonly Rule[] = [
   timeZoneExists,
+  ownLanguageIsOne,
   identityIsOfAMachine,
   idsAreUnique,
   referencesExist,

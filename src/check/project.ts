@@ -1,5 +1,6 @@
 import type { ReadContent } from '../read/content.ts';
 import { type Problem, problemAt } from '../read/problem.ts';
+import { languageProblems } from './languages.ts';
 import type { Rule } from './rule.ts';
 
 /** A time zone is one of the IANA names; it decides which day it is. */
@@ -30,15 +31,7 @@ export function isTimeZone(name: string): boolean {
 export function checkSite(content: ReadContent): Problem[] {
   const problems: Problem[] = [];
   const { site, projects } = content;
-  if (site && !isLanguage(site.value.language))
-    problems.push(
-      problemAt(
-        site.raw.placeOf(['language']),
-        'site/language',
-        `language: "${site.value.language}" is no language tag`,
-        'write one like "en-GB"',
-      ),
-    );
+  if (site) problems.push(...languageProblems(site.value.language, site.raw));
   if (projects.length === 0)
     problems.push(
       problemAt(
@@ -49,14 +42,6 @@ export function checkSite(content: ReadContent): Problem[] {
       ),
     );
   return problems;
-}
-
-function isLanguage(tag: string): boolean {
-  try {
-    return Intl.getCanonicalLocales(tag).length === 1;
-  } catch {
-    return false;
-  }
 }
 
 /** A reading whose instrument's calibration had run out on its day: worth knowing, no reason to stop. */

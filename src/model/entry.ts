@@ -17,6 +17,10 @@ export const entrySchema = z.strictObject({
   tells: listOf(ref('rows')).optional(),
   video: address().optional(),
   moments: z.array(momentSchema).optional(),
+  language: text({
+    description: 'language of the entry, where it is not that of the project',
+    editor: { type: 'string', examples: ['en-GB'] },
+  }).optional(),
   tags: listOf(text()).optional(),
   draft: flag().default(false),
 });

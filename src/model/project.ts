@@ -74,6 +74,10 @@ export const projectSchema = z.strictObject({
   summary: text(),
   machine: machineSchema,
   builder: text().optional(),
+  language: text({
+    description: "language of the builder's own words, where it is not that of the site",
+    editor: { type: 'string', examples: ['en-GB'] },
+  }).optional(),
   currency: currency().optional(),
   timeZone: text({ editor: { type: 'string', examples: ['Europe/London'] } }),
   otherUnits: oneOf(['imperial', 'us']).default('imperial'),

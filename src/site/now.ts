@@ -1,12 +1,14 @@
 import { readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { openBook } from '../book/open.ts';
-import type { Book } from '../book/types.ts';
+import type { Book, Entry, Project } from '../book/types.ts';
 import type { CrossChecks } from '../measure/cross-check.ts';
 import type { Site } from '../model/kinds.ts';
 import type { PhotoManifest } from '../photo/manifest.ts';
 import { type Addresses, addressesOf } from '../publish/address.ts';
 import { listContent } from '../read/files.ts';
+import { type OwnLanguage, ownLanguage } from '../words/own-language.ts';
+import { tongueOf, type Words } from '../words/words.ts';
 import { keptCrossChecks } from './cross-checks.ts';
 import { contentDir, workDir } from './folders.ts';
 
@@ -15,7 +17,11 @@ export interface SiteNow {
   readonly book: Book;
   readonly site: Site;
   readonly to: Addresses;
+  /** Tag of the language that the pages are in, for their words, dates and numbers. */
   readonly language: string;
+  readonly words: Words;
+  /** Attributes for a builder's text that is in another language than the pages. */
+  readonly own: (project: Project, entry?: Entry) => OwnLanguage;
   readonly photos: PhotoManifest;
   /** Drawn distributions of worked-out values. */
   readonly checks: CrossChecks;
@@ -40,7 +46,11 @@ async function load(): Promise<SiteNow> {
   if (site === undefined)
     throw new Error(`site.yaml in ${contentDir} can't be used; run "npm run check"`);
   const photos = JSON.parse(await readFile(join(workDir, 'photos.json'), 'utf8')) as PhotoManifest;
-  return { book, site, to: addressesOf(site.address), language: site.language, photos, checks };
+  const { words, tag: language } = tongueOf(site.language);
+  const to = addressesOf(site.address);
+  const own = (project: Project, entry?: Entry) =>
+    ownLanguage(entry?.language ?? project.info.language ?? site.language, language);
+  return { book, site, to, language, words, own, photos, checks };
 }
 
 async function stampOf(): Promise<string> {

@@ -1,0 +1,25 @@
+import { dossier } from './de/dossier.ts';
+import { finding } from './de/finding.ts';
+import { general } from './de/general.ts';
+import { log } from './de/log.ts';
+import { marks } from './de/marks.ts';
+import { measure } from './de/measure.ts';
+import { money } from './de/money.ts';
+import { parts } from './de/parts.ts';
+import { photos } from './de/photos.ts';
+import { plan } from './de/plan.ts';
+import type { Words } from './words.ts';
+
+/** German. */
+export const de: Words = {
+  general,
+  money,
+  measure,
+  plan,
+  parts,
+  photos,
+  dossier,
+  log,
+  marks,
+  finding,
+};

@@ -1,0 +1,27 @@
+import type { Words } from '../words.ts';
+
+export const general: Words['general'] = {
+  amount: 'Betrag',
+  by: 'Von',
+  date: 'Datum',
+  day: 'Tag',
+  entry: 'Eintrag',
+  hours: 'Stunden',
+  kind: 'Art',
+  note: 'Notiz',
+  notYetMeasured: 'noch nicht gemessen',
+  part: 'Teil',
+  phase: 'Phase',
+  row: 'Zeile',
+  source: 'Herkunft',
+  spec: 'Kennwert',
+  sum: 'Summe',
+  total: 'Gesamt',
+  unit: 'Einheit',
+  value: 'Wert',
+  what: 'Was',
+  why: 'Warum',
+  asOf: (day) => `Stand ${day}`,
+  days: (count) => (count === 1 ? '1 Tag' : `${count} Tage`),
+  rows: (count) => (count === 1 ? '1 Zeile' : `${count} Zeilen`),
+};

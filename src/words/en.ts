@@ -1,0 +1,13 @@
+import { dossier } from './en/dossier.ts';
+import { finding } from './en/finding.ts';
+import { general } from './en/general.ts';
+import { log } from './en/log.ts';
+import { marks } from './en/marks.ts';
+import { measure } from './en/measure.ts';
+import { money } from './en/money.ts';
+import { parts } from './en/parts.ts';
+import { photos } from './en/photos.ts';
+import { plan } from './en/plan.ts';
+
+/** English, the measure for all other languages. */
+export const en = { general, money, measure, plan, parts, photos, dossier, log, marks, finding };

@@ -1,0 +1,2 @@
+/** What the site says of: dossier. */
+export const dossier = {};

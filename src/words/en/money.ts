@@ -1,0 +1,2 @@
+/** What the site says of: money. */
+export const money = {};

@@ -1,0 +1,2 @@
+/** What the site says of: parts. */
+export const parts = {};

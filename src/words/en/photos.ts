@@ -1,0 +1,2 @@
+/** What the site says of: photos. */
+export const photos = {};

@@ -1,0 +1,2 @@
+/** What the site says of: plan. */
+export const plan = {};
