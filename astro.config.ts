@@ -8,6 +8,16 @@ import { reloadOnContent } from './src/site/reload.ts';
 
 const { origin, pathname } = new URL(await siteAddress());
 
+/** What a page may load, besides styles and scripts of the site's own. */
+const POLICY = [
+  "default-src 'none'",
+  "img-src 'self'",
+  "font-src 'self'",
+  "connect-src 'self'",
+  "form-action 'self'",
+  "base-uri 'none'",
+] as const;
+
 export default defineConfig({
   site: origin,
   base: pathname,
@@ -22,6 +32,14 @@ export default defineConfig({
     // The same parser reads entries for the check. Curly quotes are off: in a log full of inches 5/8" must stay as typed.
     processor: satteri({ features: { smartPunctuation: false } }),
     syntaxHighlight: false,
+  },
+  // Everything comes from the site itself, from files: no style and no script stands in a page.
+  security: {
+    csp: {
+      directives: [...POLICY],
+      styleDirective: { resources: ["'self'"] },
+      scriptDirective: { resources: ["'self'"] },
+    },
   },
   devToolbar: { enabled: false },
   // One warning for every entry otherwise, about a directive that the MDX integration itself writes.

@@ -4,6 +4,7 @@ import Change from '../../components/Change.astro';
 import Choice from '../../components/Choice.astro';
 import Costs from '../../components/Costs.astro';
 import Donor from '../../components/Donor.astro';
+import EntryCell from '../../components/EntryCell.astro';
 import EntryHead from '../../components/EntryHead.astro';
 import EntryLink from '../../components/EntryLink.astro';
 import EntryTable from '../../components/EntryTable.astro';
@@ -44,5 +45,6 @@ export const entryParts = {
   a: EntryLink,
   input: TaskBox,
   table: EntryTable,
+  td: EntryCell,
   th: EntryHead,
 };
