@@ -44,12 +44,17 @@ export function across(percent: number): string {
 export function writeSvg({ name, attributes, children }: SvgNode): string {
   const written = Object.entries(attributes)
     .filter(([, value]) => value !== undefined)
-    .map(([key, value]) => ` ${key}="${escapeXml(String(value))}"`)
+    .map(([key, value]) => ` ${key}="${escapeXml(writeValue(value))}"`)
     .join('');
   const inner = children
     .map((child) => (typeof child === 'string' ? escapeXml(child) : writeSvg(child)))
     .join('');
   return inner === '' ? `<${name}${written}/>` : `<${name}${written}>${inner}</${name}>`;
+}
+
+/** Numbers have three decimals at most: a thousandth of a pixel, the same on every machine. */
+function writeValue(value: string | number | undefined): string {
+  return typeof value === 'number' ? String(Number(value.toFixed(3))) : String(value);
 }
 
 /** Text as it may stand in XML and in HTML, attributes included. */

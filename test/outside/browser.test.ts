@@ -130,8 +130,7 @@ describe('the console', () => {
   test('is heard: a file that is missing, and a script that fails', async ({ skip }) => {
     skip(noBrowser !== undefined, noBrowser);
     const said = await onPage({}, async (page) => {
-      await page.goto(site.address);
-      await page.setContent('<img src="gone.webp"><script>nothing()</script>', {
+      await page.setContent(`<img src="${site.address}gone.webp"><script>nothing()</script>`, {
         waitUntil: 'load',
       });
     });
