@@ -68,6 +68,8 @@ describe('the Nu Html Checker', () => {
   });
   const jar = 'node_modules/vnu-jar/build/dist/vnu.jar';
   const { java } = inject('missing');
+  /** It reads files, which have no origin, so 'self' means nothing to it; a real browser keeps the policy (policy.test.ts). */
+  const OWN_ORIGIN = /violates Content Security Policy/;
 
   /** All messages, warnings too. The checker reports on the error stream and exits with 1 when it found something. */
   async function messages(folder: string): Promise<string[]> {
@@ -75,7 +77,8 @@ describe('the Nu Html Checker', () => {
     const said = await run('java', args, { maxBuffer: 2 ** 26 }).catch((error) => error);
     return report
       .parse(JSON.parse(said.stderr))
-      .messages.map(({ type, url, lastLine, message }) => `${url}:${lastLine} ${type}: ${message}`);
+      .messages.filter(({ message }) => !OWN_ORIGIN.test(message))
+      .map(({ type, url, lastLine, message }) => `${url}:${lastLine} ${type}: ${message}`);
   }
 
   test('has nothing to say of any page of the demo', async ({ skip }) => {
