@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { gradeText, testText, toldOf } from '../../src/parts/survey-words.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import { gradesOf, sillOn, surveyedProject } from './surveyed-project.ts';
 
 const thin = (...readings: string[]) => ({ found: 'thin', readings });
@@ -44,7 +45,7 @@ describe('the grade of a part', () => {
   test('says both where U does not decide, with the reason', () => {
     const project = surveyedProject({ U, readings: { 'r-1': '1.05' }, findings: [thin('r-1')] });
     const { graded } = sillOn(project);
-    expect(gradeText(graded)).toBe('worn or to mend, undecided');
+    expect(gradeText(graded, wordsOf('en'))).toBe('worn or to mend, undecided');
     const reader = { language: 'en', otherUnits: 'imperial' } as const;
     expect(
       toldOf(graded).map(({ grade, tests }) => [
