@@ -79,7 +79,7 @@ export const parts: Words['parts'] = {
     mass: 'Masse',
     money: 'Geld',
     all: 'Alles',
-    none: 'Ohne Herkunft',
+    none: 'keiner Herkunft zugeordnet',
     caption: ({ day, pieces, mass, money }) =>
       `Stand ${day}. Stück: ${pieces}. Masse: ${mass}. Geld: ${money}.`,
     drawing: (count) =>

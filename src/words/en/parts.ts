@@ -72,7 +72,7 @@ export const parts = {
     mass: 'Mass',
     money: 'Money',
     all: 'All',
-    none: 'No source',
+    none: 'not tied to a source',
     caption: (given: { day: string; pieces: string; mass: string; money: string }) =>
       `As of ${given.day}. Pieces: ${given.pieces}. Mass: ${given.mass}. Money: ${given.money}.`,
     drawing: (count: number) => `Shares of ${count} sources by pieces, mass and money.`,

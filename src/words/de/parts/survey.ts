@@ -118,7 +118,7 @@ export const survey: Words['parts']['survey'] = {
     label: 'Verglichen mit früheren Bestandsaufnahmen',
     was: 'Vorher',
     is: 'Jetzt',
-    says: 'Heißt',
+    says: 'Ergebnis',
     leastWas: 'Geringste Restdicke, vorher',
     difference: 'Differenz in Prozentpunkten',
     replacedBy: (before, after) => `${before}, dann ${after}`,
