@@ -59,6 +59,26 @@ describe('the grade of a part', () => {
     ]);
   });
 
+  test('has its name in the language of the page on our own scale, and the builder’s on another', () => {
+    const own = sillOn(surveyedProject({ findings: [{ found: 'wear' }] })).graded;
+    expect(gradeText(own, wordsOf('de'))).toBe('leichte Spuren');
+    const grades = [{ id: 'worn', name: 'keep', definition: 'Keep it.', allows: ['wear'] }];
+    const lists = { grades };
+    const theirs = sillOn(surveyedProject({ lists, findings: [{ found: 'wear' }] })).graded;
+    expect(gradeText(theirs, wordsOf('de'))).toBe('keep');
+  });
+
+  test('tells its limits in the language of the reader', () => {
+    const filler = { found: 'filler', area: '2.5' };
+    const { graded } = sillOn(surveyedProject({ findings: [filler] }));
+    const reader = { language: 'de-DE', otherUnits: 'imperial' } as const;
+    const [, worn] = toldOf(graded);
+    expect(worn?.tests.slice(0, 2).map((item) => testText(item, reader))).toEqual([
+      'Dicke: nicht gemessen, daher gilt die Grenze nicht',
+      'Spachtel: 2,5 % der Fläche, höchstens 5 %: eingehalten',
+    ]);
+  });
+
   test('is open down to the last where something thin was not read, or nothing is known of U', () => {
     const all = ['as-made', 'light-wear', 'worn', 'to-mend', 'to-rebuild', 'pattern'];
     expect(gradesOf({ findings: [thin()] })).toEqual(all);
