@@ -2,6 +2,7 @@ import type { Part } from '../model/kinds.ts';
 import { showMoney, toMinor, type WrittenAmount } from '../money/money.ts';
 import { describeDecision } from '../parts/decision-lines.ts';
 import { showDuration } from '../time/duration.ts';
+import { wordsOf } from '../words/words.ts';
 import type { Project } from './types.ts';
 
 /** What a row of any kind says, in one line of words and figures; rows that were replaced too. Undefined for an id that no row has. */
@@ -40,7 +41,7 @@ export function rowLine(project: Project, id: string, language: string): string 
   const search = project.searches.find((row) => row.id === id);
   if (search) return `${nameOf(project.parts, search.part)}: ${search.result.replaceAll('-', ' ')}`;
 
-  const decision = describeDecision(project, id);
+  const decision = describeDecision(project, id, wordsOf(language));
   if (decision) return decision.what;
   const wait = project.waits.find((row) => row.id === id);
   if (wait) return `${nameOf(project.phases, wait.phase)} waits: ${wait.what}`;

@@ -1,11 +1,13 @@
 import { describeDecision } from '../parts/decision-lines.ts';
 import type { Day } from '../time/day.ts';
+import type { Words } from '../words/words.ts';
 import type { Project } from './types.ts';
 
 /** What any row of the ledger is, in a few words; undefined for an id that no row has. */
 export function describeRow(
   project: Project,
   id: string,
+  words: Words,
 ): { readonly date: Day | undefined; readonly what: string } | undefined {
   const dated = [...project.hours, ...project.costs].find((row) => row.id === id);
   if (dated) return dated;
@@ -37,7 +39,7 @@ export function describeRow(
   if (line)
     return { date: line.date, what: `Budget: ${line.phase ?? line.category ?? 'contingency'}` };
 
-  const decision = describeDecision(project, id);
+  const decision = describeDecision(project, id, words);
   if (decision) return decision;
   const wait = project.waits.find((item) => item.id === id);
   if (wait) return { date: wait.date, what: `Waited: ${wait.what}` };

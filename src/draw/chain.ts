@@ -1,5 +1,6 @@
 import type { Chain, ChainStep } from '../parts/chain.ts';
 import { type Day, daysBetween, showShortDay } from '../time/day.ts';
+import { wordsOf } from '../words/words.ts';
 import { linearScale } from './scale.ts';
 import { across, type Drawing, fluidDrawing, node, type SvgNode } from './svg.ts';
 
@@ -43,7 +44,8 @@ export function drawChain(
       class: 'wide',
     }),
   );
-  const title = `${part.name}: ${steps.length} steps from ${first} to ${last}, to scale.`;
+  const { drawing } = wordsOf(language).parts.part;
+  const title = drawing({ part: part.name, steps: steps.length, first, last });
   return fluidDrawing(HEIGHT, title, [
     line(0, 100, 'narrow'),
     ...prepared,

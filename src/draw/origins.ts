@@ -1,4 +1,5 @@
 import type { OriginLine } from '../parts/origin-lines.ts';
+import type { Words } from '../words/words.ts';
 import { across, type Drawing, fluidDrawing, node, type SvgNode } from './svg.ts';
 
 const LINE = 19;
@@ -17,27 +18,31 @@ const RIGHT = 84;
  *
  * A share below nothing, where credits outweigh, has no wide line.
  */
-export function drawOrigins(lines: readonly OriginLine[]): Drawing {
+export function drawOrigins(lines: readonly OriginLine[], { parts }: Words): Drawing {
+  const words = parts.sources;
   const drawn: SvgNode[] = [];
   let y = 0;
   for (const line of lines) {
     y += GAP - LINE;
     drawn.push(node('text', { x: '0%', y, 'font-weight': 600 }, line.name));
-    for (const [word, share] of sharesOf(line)) {
+    for (const [word, share] of sharesOf(line, words.bars)) {
       y += LINE;
       drawn.push(...bar(word, share, y));
     }
     y += GAP - LINE;
   }
-  return fluidDrawing(y, `Shares of ${lines.length} sources by pieces, mass and money.`, drawn);
+  return fluidDrawing(y, words.drawing(lines.length), drawn);
 }
 
-function sharesOf({ pieces, mass, cost }: OriginLine): (readonly [word: string, share: number])[] {
+function sharesOf(
+  { pieces, mass, cost }: OriginLine,
+  words: Words['parts']['sources']['bars'],
+): (readonly [word: string, share: number])[] {
   return (
     [
-      ['pieces', pieces],
-      ['mass', mass],
-      ['money', cost],
+      [words.pieces, pieces],
+      [words.mass, mass],
+      [words.money, cost],
     ] as const
   ).flatMap(([word, shared]) => (shared === undefined ? [] : [[word, shared.share] as const]));
 }

@@ -1,5 +1,6 @@
 import { type Reader, type Showable, showMeasured } from '../measure/show.ts';
 import type { Grade } from '../model/kinds.ts';
+import { wordsOf } from '../words/words.ts';
 import { arrow, uncertaintyBar } from './dimension.ts';
 import { linearScale, type Scale } from './scale.ts';
 import { across, type Drawing, fluidDrawing, node, type SvgNode } from './svg.ts';
@@ -34,14 +35,14 @@ export function drawRemaining(
   const ends = bars.map(({ remaining }) => remaining.value + (remaining.U ?? 0));
   const x = linearScale([0, Math.max(104, ...ends)], [LEFT, 98]);
   const floor = TOP + STEP * bars.length;
-  const words = bars.map(
+  const texts = bars.map(
     ({ label, remaining }) => `${label} ${showMeasured(remaining, reader).text}`,
   );
-  const title = `Thickness left, in per cent of the nominal: ${words.join('; ')}.`;
+  const title = wordsOf(reader.language).parts.survey.drawing(texts.join('; '));
   return fluidDrawing(floor + FOOT, title, [
     node('line', { x1: across(LEFT), x2: across(LEFT), y1: TOP, y2: floor, class: 'narrow' }),
     ...limitsOf(scale).flatMap((limit) => limitLine(limit, x, floor)),
-    ...bars.flatMap((bar, index) => dimension(bar, words[index] ?? '', x, TOP + STEP * index + 24)),
+    ...bars.flatMap((bar, index) => dimension(bar, texts[index] ?? '', x, TOP + STEP * index + 24)),
   ]);
 }
 

@@ -8,6 +8,7 @@ import { type Money, showMoney, toMinor, type WrittenAmount } from '../money/mon
 import { divideHalfAwayFromZero } from '../money/round.ts';
 import type { Day } from '../time/day.ts';
 import { type Minutes, showDuration } from '../time/duration.ts';
+import { type Words, wordsOf } from '../words/words.ts';
 
 /** The share of a donor machine that a part bears or would bear; undefined where it bears none or it can't be worked out. */
 export type ShareOf = (candidate: DonorPart) => Money | undefined;
@@ -25,26 +26,20 @@ export function costOf(
   candidate: Candidate & Standing,
   { day, shareOf, language }: { day: Day; shareOf?: ShareOf | undefined; language: string },
 ): CandidateCost {
+  const words = wordsOf(language).parts.choices.cost;
   const inOwn = (amount: WrittenAmount) => converted(project, candidate, amount, day);
   if (withholds(candidate, 'price'))
-    return { from: 'nothing', money: undefined, how: 'the price is withheld' };
+    return { from: 'nothing', money: undefined, how: words.withheld };
   if (candidate.price)
-    return { from: 'price', ...worded(inOwn(candidate.price), 'price', language) };
+    return { from: 'price', ...worded(inOwn(candidate.price), words.price, language) };
 
   const value = candidate.value && inOwn(candidate.value).money;
   const { part, source } = candidate;
   const share = shareOf?.({ part, source, value });
-  if (share) return { from: 'share', money: share, how: 'its share of what the donor cost' };
+  if (share) return { from: 'share', money: share, how: words.share };
   if (candidate.value)
-    return {
-      from: 'value',
-      ...worded(
-        inOwn(candidate.value),
-        'stated value; its share of the donor is not worked out',
-        language,
-      ),
-    };
-  return { from: 'nothing', money: undefined, how: 'no price is known' };
+    return { from: 'value', ...worded(inOwn(candidate.value), words.value, language) };
+  return { from: 'nothing', money: undefined, how: words.unknown };
 }
 
 interface Converted {
@@ -64,14 +59,13 @@ function converted(
   return { paid, money: own?.money, rate: own?.rate?.rate };
 }
 
-function worded({ money, paid, rate }: Converted, what: string, language: string) {
-  if (paid === undefined) return { money, how: `no ${what} that can be read` };
-  if (money === undefined)
-    return { money, how: `${what} ${showMoney(paid, language)}; no rate on or before its day` };
-  return {
-    money,
-    how: rate === undefined ? what : `${what} ${showMoney(paid, language)} × ${rate}`,
-  };
+type AmountWords = Words['parts']['choices']['cost']['price' | 'value'];
+
+function worded({ money, paid, rate }: Converted, words: AmountWords, language: string) {
+  if (paid === undefined) return { money, how: words.unreadable };
+  const shown = showMoney(paid, language);
+  if (money === undefined) return { money, how: words.withoutRate(shown) };
+  return { money, how: rate === undefined ? words.plain : words.converted(shown, rate) };
 }
 
 /** Own hours in money, which is shown apart from money spent. */
@@ -87,6 +81,7 @@ export function labourOf(project: Project, minutes: Minutes, language: string): 
   const rate = stated && toMinor(stated.decimal, currency);
   if (rate === undefined || currency !== project.currency) return undefined;
   const minor = Number(divideHalfAwayFromZero(BigInt(minutes) * BigInt(rate.minor), 60n));
-  const how = `${showDuration(minutes)} h × ${showMoney(rate, language)} an hour`;
+  const { labour } = wordsOf(language).parts.choices.cost;
+  const how = labour(showDuration(minutes), showMoney(rate, language));
   return { money: { minor, currency }, how };
 }

@@ -2,21 +2,25 @@ import type { PartRow, View } from '../book/types.ts';
 import { standsOn } from '../ledger/standing.ts';
 import type { Source } from '../model/kinds.ts';
 import { type Day, daysBetween } from '../time/day.ts';
+import type { Words } from '../words/words.ts';
 import { foundStep } from './found.ts';
-import { type PreparationOnDay, preparationsOn } from './preparations.ts';
+import { type PreparationKind, type PreparationOnDay, preparationsOn } from './preparations.ts';
 import { type Whereabouts, whereaboutsOf } from './whereabouts.ts';
+
+/** What happened to a part in one step. */
+export type StepKind = keyof Words['parts']['part']['steps'];
 
 /** One dated step of a part. */
 export interface ChainStep {
-  /** `fitted`, in a word or two. */
-  readonly what: string;
+  readonly what: StepKind;
   readonly date: Day;
   /** Id of the ledger row that says so; undefined for a machine that came with the part on it. */
   readonly row: string | undefined;
   /** Whole days since the step before; undefined for the first. */
   readonly days: number | undefined;
-  /** What the row adds: `blasting: casing and backplates`. */
+  /** What the row says in the builder's words; the machine's name where it was found on one. */
   readonly note?: string | undefined;
+  readonly preparation?: PreparationKind;
 }
 
 /** A step before its place in the chain is known. */
@@ -70,9 +74,9 @@ function stepsOf(part: PartRow, source: Source | undefined): LooseStep[] {
   const dated = [
     ['wanted', part.wanted],
     ['ordered', part.ordered],
-    [gotWord(source), part.got],
+    [gotStep(source), part.got],
     ['fitted', part.fitted],
-    ['put up for sale', part.forSale],
+    ['for-sale', part.forSale],
     ['scrapped', part.scrapped],
     ['sold', part.sold],
   ] as const;
@@ -80,16 +84,21 @@ function stepsOf(part: PartRow, source: Source | undefined): LooseStep[] {
 }
 
 /** What getting a part means depends on where it came from. */
-function gotWord(source: Source | undefined): string {
+function gotStep(source: Source | undefined): StepKind {
   if (source?.kind === 'new') return 'bought';
   return source?.kind === 'made' ? 'made' : 'taken';
 }
 
 function stepsOfPreparation({ row, back }: PreparationOnDay): LooseStep[] {
-  const note = `${row.kind}: ${row.what}`;
-  const begun = { what: row.out ? 'sent out' : 'work begun', date: row.date, row: row.rowId, note };
+  const begun: LooseStep = {
+    what: row.out ? 'sent-out' : 'work-begun',
+    date: row.date,
+    row: row.rowId,
+    note: row.what,
+    preparation: row.kind,
+  };
   if (back === undefined) return [begun];
-  return [begun, { what: row.out ? 'back' : 'work done', date: back, row: row.rowId }];
+  return [begun, { what: row.out ? 'back' : 'work-done', date: back, row: row.rowId }];
 }
 
 /** By date; steps of one day stay as they came, which is the order of a part's life. */

@@ -1,14 +1,6 @@
 import type { Project } from '../book/types.ts';
+import type { Words } from '../words/words.ts';
 import type { GroupWay } from './group-sums.ts';
-
-/** How soon a candidate can be had, in readers' words. */
-export const availabilityNames: Readonly<Record<string, string>> = {
-  'in-hand': 'in hand',
-  offered: 'offered',
-  'to-order': 'to order',
-  'to-make': 'to make',
-  'not-found': 'not found',
-};
 
 /** What a choice picked: `Patched (The bus's own, repaired)`, one for each part. */
 export function pickedText(project: Project, ids: readonly string[]): string {
@@ -24,7 +16,7 @@ export function pickedText(project: Project, ids: readonly string[]): string {
 }
 
 /** What a way to get a group still lacks, in words; empty when it has all. */
-export function lackingText(project: Project, { without }: GroupWay): string {
+export function lackingText(project: Project, { without }: GroupWay, { parts }: Words): string {
   const names = without.map((id) => project.parts.find((part) => part.id === id)?.name ?? id);
-  return names.length > 0 ? `nothing for: ${names.join(', ')}` : '';
+  return names.length > 0 ? parts.choices.ways.lacking(names.join(', ')) : '';
 }

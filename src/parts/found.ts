@@ -13,13 +13,13 @@ export function foundStep({ project, day }: View, part: PartRow): LooseStep | un
   const machine = project.sources.find(({ id }) => id === part.source);
   const ways: (LooseStep | undefined)[] = [
     machine?.acquired && {
-      what: 'found',
+      what: 'found-on',
       date: machine.acquired,
       row: undefined,
-      note: `on ${machine.name}`,
+      note: machine.name,
     },
-    finding && { what: 'found', date: finding.date, row: finding.id, note: 'by a survey' },
-    search && { what: 'first searched for', date: search.date, row: search.id },
+    finding && { what: 'found-by-survey', date: finding.date, row: finding.id },
+    search && { what: 'searched', date: search.date, row: search.id },
   ];
   return ways
     .filter((way): way is LooseStep => way !== undefined && way.date <= day)

@@ -1,5 +1,6 @@
 import type { Grade } from '../model/kinds.ts';
 import type { findingKinds } from '../model/survey-rows.ts';
+import { survey } from '../words/en/parts/survey.ts';
 
 export type FoundKind = (typeof findingKinds)[number];
 
@@ -10,6 +11,11 @@ const surface = ['wear', 'corrosion'] as const;
 const small = [...surface, 'bent', 'leak'] as const;
 const large = [...small, 'crack', 'seized'] as const;
 
+type OwnGrade = Grade & { readonly id: keyof typeof survey.grades };
+
+/** Names and definitions in English; pages print those of their own language. */
+const named = survey.grades;
+
 /**
  * The scale of a project that has no `grades.yaml`, best first. Its limits are common practice, no source: what is worth
  * keeping is the builder's to say, and how much structure may lack is a qualified person's.
@@ -17,16 +23,14 @@ const large = [...small, 'crack', 'seized'] as const;
 export const ownGrades: readonly Grade[] = [
   {
     id: 'as-made',
-    name: 'as made',
-    definition: 'As it left its maker. It was looked at and nothing takes anything from it.',
+    ...named['as-made'],
     remainingAtLeast: '95',
     fillerAtMost: '0',
     holesAtMost: '0',
   },
   {
     id: 'light-wear',
-    name: 'light wear',
-    definition: 'Goes back as it is. Surface rust or wear that cleaning or adjusting deals with.',
+    ...named['light-wear'],
     remainingAtLeast: '85',
     fillerAtMost: '0',
     holesAtMost: '0',
@@ -34,8 +38,7 @@ export const ownGrades: readonly Grade[] = [
   },
   {
     id: 'worn',
-    name: 'worn',
-    definition: 'Goes back after small work: a dent dressed, a seal renewed, a thin spot watched.',
+    ...named.worn,
     remainingAtLeast: '70',
     fillerAtMost: '5',
     holesAtMost: '0',
@@ -43,9 +46,7 @@ export const ownGrades: readonly Grade[] = [
   },
   {
     id: 'to-mend',
-    name: 'to mend',
-    definition:
-      'Has to be mended before it goes back: new metal let in, cracks closed. Most stays.',
+    ...named['to-mend'],
     remainingAtLeast: '50',
     fillerAtMost: '20',
     holesAtMost: '5',
@@ -53,8 +54,7 @@ export const ownGrades: readonly Grade[] = [
   },
   {
     id: 'to-rebuild',
-    name: 'to rebuild',
-    definition: 'More work than a new one of the same; worth it where there is no other.',
+    ...named['to-rebuild'],
     remainingAtLeast: '30',
     fillerAtMost: '50',
     holesAtMost: '25',
@@ -62,12 +62,16 @@ export const ownGrades: readonly Grade[] = [
   },
   {
     id: 'pattern',
-    name: 'for a pattern',
-    definition: 'Good for measuring and copying at most, or not there at all.',
+    ...named.pattern,
   },
-];
+] satisfies readonly OwnGrade[];
 
 /** The scale that a project is graded by, best first: its own, or ours. The last grade takes what no other takes. */
 export function scaleOf(project: { readonly grades: readonly Grade[] }): readonly Grade[] {
   return project.grades.length > 0 ? project.grades : ownGrades;
+}
+
+/** Whether a grade is one of our own scale, so that its words are ours, too. */
+export function isOwnGrade(grade: Grade): grade is OwnGrade {
+  return ownGrades.some((own) => own === grade);
 }

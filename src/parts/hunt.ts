@@ -4,18 +4,16 @@ import { type Standing, standsOn } from '../ledger/standing.ts';
 import type { Search } from '../model/kinds.ts';
 import { type Day, daysBetween, earliestDay } from '../time/day.ts';
 
-/** What a search came to, in the words of a reader; from the least to the most. */
-export const searchResults = {
-  none: 'nothing',
-  'listed-not-held': 'listed, but not held',
-  promised: 'promised',
-  bought: 'bought',
-} as const;
+/** What a search came to, from the least to the most. */
+const searchResults = ['none', 'listed-not-held', 'promised', 'bought'] as const;
 
-export type SearchResult = keyof typeof searchResults;
+export type SearchResult = (typeof searchResults)[number];
 
 /** A search as a row behind a figure. */
 export interface SearchRow extends Search, Standing, FigureRow {}
+
+/** How many there are of something, with the rows that were counted. */
+export type Counted<Row extends FigureRow = FigureRow> = Omit<Figure<number, Row>, 'how'>;
 
 /** How the looking for one part went, up to a day. */
 export interface Hunt {
@@ -23,7 +21,7 @@ export interface Hunt {
   /** Day it was wanted, or of the first search when that was earlier. */
   readonly since: Day;
   readonly firstSearch: Day | undefined;
-  readonly tries: Figure<number, SearchRow>;
+  readonly tries: Counted<SearchRow>;
   readonly results: ReadonlyMap<SearchResult, number>;
   /** The newest price that was seen, as it was written, and whether it could be had. */
   readonly price: SearchRow | undefined;
@@ -38,10 +36,10 @@ export interface Hunt {
 /** All hunts of a project up to a day, and what they came to together. */
 export interface Hunts {
   readonly hunts: readonly Hunt[];
-  readonly found: Figure<number>;
-  readonly tries: Figure<number, SearchRow>;
+  readonly found: Counted;
+  readonly tries: Counted<SearchRow>;
   /** Tries that met a list with the part in it and a shelf without. */
-  readonly notHeld: Figure<number, SearchRow>;
+  readonly notHeld: Counted<SearchRow>;
 }
 
 /** Every part that was wanted or searched for by the view's day, the earliest first. */
@@ -49,7 +47,7 @@ export function huntsOn(view: View): Hunts {
   const names = new Map(view.parts.map(({ part }) => [part.id, part.name]));
   const searches = view.searches.map((row) => ({
     ...row,
-    what: `${names.get(row.part) ?? row.part}: ${searchResults[row.result]}`,
+    what: names.get(row.part) ?? row.part,
   }));
   const byPart = Map.groupBy(searches, ({ part }) => part);
   const hunts = view.parts
@@ -61,12 +59,9 @@ export function huntsOn(view: View): Hunts {
   );
   return {
     hunts,
-    found: { value: ends.length, rows: ends, how: `ordered or got, of ${hunts.length} hunted` },
-    tries: countTries(tries, 'tries'),
-    notHeld: countTries(
-      tries.filter(({ result }) => result === 'listed-not-held'),
-      `of ${tries.length} tries met a list with the part in it, and no part`,
-    ),
+    found: countOf(ends),
+    tries: countOf(tries),
+    notHeld: countOf(tries.filter(({ result }) => result === 'listed-not-held')),
   };
 }
 
@@ -79,14 +74,13 @@ function huntOf(view: View, item: PartOnDay, rows: readonly SearchRow[]): Hunt |
   if (since === undefined) return undefined;
 
   const found = earliestDay([part.ordered, part.got, part.fitted].map(upTo));
-  const results = Object.keys(searchResults) as SearchResult[];
   return {
     item,
     since,
     firstSearch,
-    tries: countTries(rows, rows.length === 1 ? 'try' : 'tries'),
+    tries: countOf(rows),
     results: new Map(
-      results.map((kind) => [kind, rows.filter(({ result }) => result === kind).length]),
+      searchResults.map((kind) => [kind, rows.filter(({ result }) => result === kind).length]),
     ),
     price: rows.findLast(({ price }) => price !== undefined),
     // What was looked for after it was had took no days.
@@ -110,8 +104,8 @@ function waitingFor({ project, day }: View, { part }: PartOnDay): readonly strin
   return isOpen ? [phase.id] : [];
 }
 
-function countTries(rows: readonly SearchRow[], words: string): Figure<number, SearchRow> {
-  return { value: rows.length, rows, how: words };
+function countOf<Row extends FigureRow>(rows: readonly Row[]): Counted<Row> {
+  return { value: rows.length, rows };
 }
 
 function compare(a: string, b: string): number {

@@ -3,6 +3,7 @@ import type { PartOnDay, View } from '../book/types.ts';
 import type { CostRow } from '../cost/cost-row.ts';
 import type { Money } from '../money/money.ts';
 import { convertUnit } from '../units/unit.ts';
+import type { Words } from '../words/words.ts';
 
 /** A part as a row behind a share. */
 export interface OriginRow extends FigureRow {
@@ -57,20 +58,14 @@ function rowOf({ project }: View): (item: PartOnDay) => OriginRow {
 
 function countPieces(rows: readonly OriginRow[]): Figure<number, OriginRow> {
   const value = rows.reduce((all, { item }) => all + item.part.quantity, 0);
-  return { value, rows, how: `pieces of ${countOf(rows.length, 'part')}, fitted or in hand` };
+  return { value, rows, how: ({ parts }) => parts.sources.howPieces(rows.length) };
 }
 
 function sumMass(rows: readonly OriginRow[]): Figure<number, OriginRow> {
   const weighed = rows.filter(({ kilograms }) => kilograms !== undefined);
   const value = weighed.reduce((all, { kilograms }) => all + (kilograms ?? 0), 0);
   const without = rows.length - weighed.length;
-  const how = [
-    `sum of ${countOf(weighed.length, 'part')} with a mass, times their pieces`,
-    ...(without > 0 ? [`${without} without one left out`] : []),
-  ].join('; ');
+  const how = ({ parts: { sources } }: Words) =>
+    without > 0 ? sources.howMassWithout(weighed.length, without) : sources.howMass(weighed.length);
   return { value, rows: weighed, how };
-}
-
-function countOf(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? '' : 's'}`;
 }

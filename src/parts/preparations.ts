@@ -3,6 +3,8 @@ import type { View } from '../book/types.ts';
 import { standsOn } from '../ledger/standing.ts';
 import { type Day, daysBetween } from '../time/day.ts';
 
+export type PreparationKind = PreparationRow['kind'];
+
 /** A preparation as it was known on a day. Where it was done is private and not in it. */
 export interface PreparationOnDay {
   readonly row: Omit<PreparationRow, 'place' | 'back'>;

@@ -14,17 +14,6 @@ const STEPS = [
   ['sold', 'sold'],
 ] as const satisfies readonly (readonly [keyof Part, PartState])[];
 
-/** What readers call each state. */
-export const stateNames: Readonly<Record<PartState, string>> = {
-  noted: 'noted',
-  wanted: 'wanted',
-  ordered: 'ordered',
-  'in-hand': 'in hand',
-  fitted: 'fitted',
-  scrapped: 'scrapped',
-  sold: 'sold',
-};
-
 /** The state of a part on a day: the furthest of its steps that has happened. */
 export function stateOn(part: Part, day: Day): PartState {
   const reached = STEPS.findLast(([step]) => {

@@ -1,79 +1,79 @@
 import { type Reader, showDifference, showMeasured } from '../measure/show.ts';
 import type { Grade } from '../model/kinds.ts';
+import { showWrittenDecimal } from '../units/written-decimal.ts';
+import { type Words, wordsOf } from '../words/words.ts';
 import type { Area, Graded, Test, Tried } from './grade.ts';
-import { LIMITED } from './grade-scale.ts';
+import { isOwnGrade, LIMITED } from './grade-scale.ts';
 import type { RemainingChange } from './remaining.ts';
 
-/** Said wherever findings about a body or a frame stand. */
-export const STRUCTURE_CAUTION =
-  'A grade says what was found, and not that a part is safe. What structure may lack, and how it is mended, is for a qualified person and the local rules to decide.';
-
-/** What a look can find, in readers' words. */
-export const foundNames: Readonly<Record<string, string>> = {
-  sound: 'sound',
-  wear: 'wear',
-  corrosion: 'surface rust',
-  thin: 'thin',
-  filler: 'filler',
-  perforation: 'rusted through',
-  crack: 'crack',
-  bent: 'bent',
-  leak: 'leak',
-  seized: 'seized',
-  missing: 'missing',
-};
+/** What a grade is called and what it means: the builder's own words, or ours for a grade of our own scale. */
+export function wordsOfGrade(
+  grade: Grade,
+  { parts }: Words,
+): { readonly name: string; readonly definition: string } {
+  return isOwnGrade(grade) ? parts.survey.grades[grade.id] : grade;
+}
 
 /** A grade as it is printed: its name, `worn or to mend, undecided`, or `anything from worn to for a pattern, undecided`. */
-export function gradeText({ grades }: Pick<Graded, 'grades'>): string {
-  const names = grades.map(({ name }) => name);
-  if (names.length === 1) return names[0] ?? '';
-  if (names.length === 2) return `${names.join(' or ')}, undecided`;
-  return `anything from ${names[0]} to ${names.at(-1)}, undecided`;
+export function gradeText({ grades }: Pick<Graded, 'grades'>, words: Words): string {
+  const { undecidedOfTwo, undecidedOfMany } = words.parts.survey;
+  const names = grades.map((grade) => wordsOfGrade(grade, words).name);
+  const [first = '', last = first] = [names[0], names.at(-1)];
+  if (names.length < 2) return first;
+  return names.length === 2 ? undecidedOfTwo(first, last) : undecidedOfMany(first, last);
 }
 
 /** What a grade asks for, as short phrases. */
-export function limitTexts(grade: Grade): string[] {
+export function limitTexts(grade: Grade, language: string): string[] {
+  const { limits } = wordsOf(language).parts.survey;
   const { remainingAtLeast, fillerAtMost, holesAtMost } = grade;
-  const atMost = (limit: string, what: string, none: string) =>
-    Number(limit) === 0 ? none : `${what} at most ${limit} %`;
+  const atMost = (limit: string, some: (limit: string) => string, none: string) =>
+    Number(limit) === 0 ? none : some(showWrittenDecimal(limit, language));
   return [
-    ...(remainingAtLeast ? [`at least ${remainingAtLeast} % of the thickness left`] : []),
-    ...(fillerAtMost ? [atMost(fillerAtMost, 'filler', 'no filler')] : []),
-    ...(holesAtMost ? [atMost(holesAtMost, 'rusted through', 'nothing rusted through')] : []),
+    ...(remainingAtLeast ? [limits.remaining(showWrittenDecimal(remainingAtLeast, language))] : []),
+    ...(fillerAtMost ? [atMost(fillerAtMost, limits.filler, limits.noFiller)] : []),
+    ...(holesAtMost ? [atMost(holesAtMost, limits.holes, limits.noHoles)] : []),
   ];
 }
 
 /** Findings that a grade may have besides what its limits speak of. */
-export function allowedText({ allows = [] }: Grade): string {
+export function allowedText({ allows = [] }: Grade, { parts }: Words): string {
   const others = allows.filter((kind) => kind !== 'sound' && !LIMITED.includes(kind));
-  return others.map((kind) => foundNames[kind] ?? kind).join(', ');
+  return others.map((kind) => parts.survey.found[kind]).join(', ');
 }
 
 /** One limit of a grade and what came of it, as a sentence of its own. */
 export function testText(test: Test, reader: Reader): string {
+  const { found, tests } = wordsOf(reader.language).parts.survey;
   if (test.of === 'kinds') {
-    const names = test.not.map((kind) => foundNames[kind] ?? kind).join(', ');
-    return test.not.length > 0 ? `does not allow: ${names}` : 'other findings: allowed';
+    const names = test.not.map((kind) => found[kind]).join(', ');
+    return test.not.length > 0 ? tests.forbids(names) : tests.allowsOthers;
   }
   if (test.of === 'remaining') return remainingText(test, reader);
-  const what = test.of === 'filler' ? 'filler' : 'rusted through';
-  return `${what}: ${areaText(test.area)}, at most ${test.limit} %: ${test.verdict}`;
+  return tests[test.of](
+    areaText(test.area, reader.language),
+    showWrittenDecimal(String(test.limit), reader.language),
+    tests.verdicts[test.verdict],
+  );
 }
 
 function remainingText(test: Test & { of: 'remaining' }, reader: Reader): string {
+  const { tests } = wordsOf(reader.language).parts.survey;
   const { least, unread, limit, verdict } = test;
-  if (least === undefined && !unread) return 'thickness: not read, so the limit is not asked';
-  const value = least ? `${showMeasured(least, reader).text} left` : 'thickness not read';
-  const also = least && unread ? ', and thin where nobody read it' : '';
-  const unknown = least && least.U === undefined ? ', U not known' : '';
-  return `${value}${also}${unknown}, at least ${limit} %: ${verdict}`;
+  if (least === undefined && !unread) return tests.thicknessNotAsked;
+  const value = least ? tests.left(showMeasured(least, reader).text) : tests.notRead;
+  const also = least && unread ? tests.thinUnread(value) : value;
+  const known = least && least.U === undefined ? tests.withoutU(also) : also;
+  const shown = showWrittenDecimal(String(limit), reader.language);
+  return tests.thickness(known, shown, tests.verdicts[verdict]);
 }
 
-function areaText({ stated, found, unstated }: Area): string {
-  if (!found) return 'none';
-  const size = `${Number(stated.toFixed(4))} % of the area`;
-  if (!unstated) return size;
-  return stated > 0 ? `${size} and more` : 'on a share not stated';
+function areaText({ stated, found, unstated }: Area, language: string): string {
+  const { tests } = wordsOf(language).parts.survey;
+  if (!found) return tests.noArea;
+  const share = showWrittenDecimal(String(Number(stated.toFixed(4))), language);
+  if (!unstated) return tests.area(share);
+  return stated > 0 ? tests.areaAndMore(share) : tests.areaNotStated;
 }
 
 /** The grades that a reader is told about: those that are possible, and the next better one, which was ruled out. */
@@ -84,7 +84,8 @@ export function toldOf({ tried, grades }: Graded): readonly Tried[] {
 
 /** A change of the thickness left, with what its uncertainty allows to say. */
 export function remainingChangeText(change: RemainingChange, language: string): string {
+  const { changes } = wordsOf(language).parts.survey;
   const size = showDifference({ ...change, unit: '%', decimals: 0 }, language);
-  if (change.changed === undefined) return `(${size}), uncertainty not known`;
-  return `(${size}), ${change.changed ? 'changed' : 'no measurable change'}`;
+  if (change.changed === undefined) return changes.withoutU(size);
+  return change.changed ? changes.changed(size) : changes.unchanged(size);
 }

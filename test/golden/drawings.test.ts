@@ -19,6 +19,7 @@ import { chainOf } from '../../src/parts/chain.ts';
 import { ownGrades } from '../../src/parts/grade-scale.ts';
 import { originLines } from '../../src/parts/origin-lines.ts';
 import { originsOn } from '../../src/parts/origins.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import { workshop } from '../parts/workshop.ts';
 import { budgetedPress } from './budgeted-press.ts';
 import { calledOut } from './called-out.ts';
@@ -26,6 +27,7 @@ import { drillPress } from './drill-press.ts';
 import { sparePress } from './spare-press.ts';
 
 const { now } = drillPress;
+const words = wordsOf('en-GB');
 const reader = { language: 'en-GB', otherUnits: 'imperial' } as const;
 
 function specOf(id: string): SpecFigures {
@@ -90,7 +92,7 @@ describe('a drawing is the same to the byte as the one that was looked at:', () 
     )?.root,
     'part-chain': drawnChain('table'),
     'part-chain-open': drawnChain('drum'),
-    origins: drawOrigins(originLines(originsOn(workshop.now))).root,
+    origins: drawOrigins(originLines(originsOn(workshop.now), words), words).root,
     callouts: drawCallouts(calledOut, { width: 1920, height: 1440 }).root,
   };
 

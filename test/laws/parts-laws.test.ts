@@ -5,8 +5,10 @@ import { chainOf } from '../../src/parts/chain.ts';
 import { huntsOn } from '../../src/parts/hunt.ts';
 import { originLines } from '../../src/parts/origin-lines.ts';
 import { originsOn } from '../../src/parts/origins.ts';
+import { whereText } from '../../src/parts/part-words.ts';
 import { overdueReturns } from '../../src/parts/preparations.ts';
 import { addDays, type Day, daysBetween } from '../../src/time/day.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import { projectOf, type Written } from '../book/project-of.ts';
 import { writtenDay } from './written-rows.ts';
 
@@ -83,7 +85,7 @@ function saidOn(project: Project, day: Day) {
   return {
     chains: known.map(({ part }) => {
       const chain = chainOf(view, part.id);
-      return [part.id, chain?.steps, chain?.where.words];
+      return [part.id, chain?.steps, chain && whereText(chain.where, wordsOf('en'))];
     }),
     hunts: huntsOn(view).hunts.map(({ item, ...hunt }) => ({ ...hunt, id: item.part.id })),
     late: overdueReturns(view),
@@ -133,7 +135,7 @@ test('shares of the sources add up to the whole, and tries by result to all trie
     fc.property(lists, (all) => {
       const { now } = projectOf({ lists: all });
       const origins = originsOn(now);
-      const lines = originLines(origins);
+      const lines = originLines(origins, wordsOf('en'));
       const total = (sizes: readonly number[]) => sizes.reduce((sum, size) => sum + size, 0);
       expect(total(lines.map(({ pieces }) => pieces?.figure.value ?? 0))).toBe(
         origins.pieces.total.value,

@@ -1,7 +1,13 @@
 import { describe, expect, test } from 'vitest';
+import type { View } from '../../src/book/types.ts';
 import { type Chain, chainOf } from '../../src/parts/chain.ts';
+import { stepNote, whereText } from '../../src/parts/part-words.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import { projectOf } from '../book/project-of.ts';
 import { workshopLists, workshopOn } from './workshop.ts';
+
+const words = wordsOf('en');
+const { steps: stepWords } = words.parts.part;
 
 function chainOn(id: string, day: string): Chain {
   const chain = chainOf(workshopOn(day), id);
@@ -9,7 +15,9 @@ function chainOn(id: string, day: string): Chain {
   return chain;
 }
 const linesOf = ({ steps }: Chain) =>
-  steps.map(({ date, what, row, days }) => `${date} ${what} ${row ?? '-'} ${days ?? ''}`.trim());
+  steps.map(({ date, what, row, days }) =>
+    `${date} ${stepWords[what]} ${row ?? '-'} ${days ?? ''}`.trim(),
+  );
 
 describe('the chain of a part', () => {
   test('has every step in order of date, with its row and the days since the step before', () => {
@@ -60,7 +68,7 @@ describe('the chain of a part', () => {
       },
     });
     const steps = chainOf(now, 'table')?.steps.slice(0, 2);
-    expect(steps?.map(({ what, row, note }) => [what, row, note])).toEqual([
+    expect(steps?.map((step) => [stepWords[step.what], step.row, stepNote(step, words)])).toEqual([
       ['found', 'f-1', 'by a survey'],
       ['chosen', 'd-1', 'It is flat'],
     ]);
@@ -68,6 +76,11 @@ describe('the chain of a part', () => {
 });
 
 describe('where a part is', () => {
+  const whereOf = (view: View, id: string) => {
+    const chain = chainOf(view, id);
+    return chain && whereText(chain.where, words);
+  };
+
   test.each([
     ['table', '2025-01-10', 'on the shelf'],
     ['table', '2025-02-10', 'sent out for blasting'],
@@ -77,8 +90,8 @@ describe('where a part is', () => {
     ['seal', '2025-02-10', 'wanted'],
     ['seal', '2025-04-01', 'ordered'],
     ['spare', '2025-04-20', 'on the shelf, for sale'],
-  ])('%s on %s: %s', (id, day, words) => {
-    expect(chainOn(id, day).where.words).toBe(words);
+  ])('%s on %s: %s', (id, day, text) => {
+    expect(whereText(chainOn(id, day).where, words)).toBe(text);
   });
 
   test('is the machine that it came with while it has no step, and gone once it is sold', () => {
@@ -92,8 +105,8 @@ describe('where a part is', () => {
       preparations: [],
     };
     const { now } = projectOf({ lists });
-    expect(chainOf(now, 'belt')?.where.words).toBe('still on A second press');
-    expect(chainOf(now, 'motor')?.where.words).toBe('gone: sold');
+    expect(whereOf(now, 'belt')).toBe('still on A second press');
+    expect(whereOf(now, 'motor')).toBe('gone: sold');
   });
 
   test('a corrected preparation counts from the day it was said, under the id of its first row', () => {
@@ -110,6 +123,6 @@ describe('where a part is', () => {
       },
     });
     expect(project.preparations.map(({ id, rowId }) => `${id} ${rowId}`)).toContain('w-2 w-9');
-    expect(chainOf(project.now, 'drum')?.where.words).toBe('on the shelf');
+    expect(whereOf(project.now, 'drum')).toBe('on the shelf');
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { gradeText, testText, toldOf } from '../../src/parts/survey-words.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import { gradesOf, sillOn, surveyedProject } from './surveyed-project.ts';
 
 const thin = (...readings: string[]) => ({ found: 'thin', readings });
@@ -44,7 +45,7 @@ describe('the grade of a part', () => {
   test('says both where U does not decide, with the reason', () => {
     const project = surveyedProject({ U, readings: { 'r-1': '1.05' }, findings: [thin('r-1')] });
     const { graded } = sillOn(project);
-    expect(gradeText(graded)).toBe('worn or to mend, undecided');
+    expect(gradeText(graded, wordsOf('en'))).toBe('worn or to mend, undecided');
     const reader = { language: 'en', otherUnits: 'imperial' } as const;
     expect(
       toldOf(graded).map(({ grade, tests }) => [
@@ -55,6 +56,26 @@ describe('the grade of a part', () => {
       ['light-wear', '(70.0 ± 2.0\u00a0%) left, at least 85 %: does not meet'],
       ['worn', '(70.0 ± 2.0\u00a0%) left, at least 70 %: undecided'],
       ['to-mend', '(70.0 ± 2.0\u00a0%) left, at least 50 %: meets'],
+    ]);
+  });
+
+  test('has its name in the language of the page on our own scale, and the builder’s on another', () => {
+    const own = sillOn(surveyedProject({ findings: [{ found: 'wear' }] })).graded;
+    expect(gradeText(own, wordsOf('de'))).toBe('leichte Spuren');
+    const grades = [{ id: 'worn', name: 'keep', definition: 'Keep it.', allows: ['wear'] }];
+    const lists = { grades };
+    const theirs = sillOn(surveyedProject({ lists, findings: [{ found: 'wear' }] })).graded;
+    expect(gradeText(theirs, wordsOf('de'))).toBe('keep');
+  });
+
+  test('tells its limits in the language of the reader', () => {
+    const filler = { found: 'filler', area: '2.5' };
+    const { graded } = sillOn(surveyedProject({ findings: [filler] }));
+    const reader = { language: 'de-DE', otherUnits: 'imperial' } as const;
+    const [, worn] = toldOf(graded);
+    expect(worn?.tests.slice(0, 2).map((item) => testText(item, reader))).toEqual([
+      'Dicke: nicht gemessen, daher gilt die Grenze nicht',
+      'Spachtel: 2,5 % der Fläche, höchstens 5 %: eingehalten',
     ]);
   });
 

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { Project } from '../../src/book/types.ts';
 import { chainOf } from '../../src/parts/chain.ts';
+import { whereText } from '../../src/parts/part-words.ts';
 import { wantedOn } from '../../src/parts/wanted.ts';
 import { showShortDay } from '../../src/time/day.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import { openBuiltDemo } from './built-book.ts';
 import { attribute, select, textOf } from './pages.ts';
 
@@ -28,7 +30,9 @@ describe.each(projects)('in $id', ({ id, project }) => {
         part.id,
         select(root, 'svg').some((svg) => attribute(svg, 'class') !== 'qr'),
       ]).toEqual([part.id, isDrawn]);
-      expect(select(root, '.where').map(textOf)[0]).toContain(chain?.where.words);
+      expect(select(root, '.where').map(textOf)[0]).toContain(
+        chain && whereText(chain.where, wordsOf('en')),
+      );
     }
   });
 
