@@ -1,4 +1,5 @@
 import type { Day } from '../time/day.ts';
+import type { Said } from '../words/said.ts';
 
 /** A row that stands behind a figure, with what a reader needs to find it. */
 export interface FigureRow {
@@ -13,7 +14,7 @@ export interface Figure<Value, Row extends FigureRow = FigureRow> {
   /** In order of date. */
   readonly rows: readonly Row[];
   /** `sum of 12 rows`, in plain words. */
-  readonly how: string;
+  readonly how: Said;
 }
 
 /** A figure for each of several groups, in the order given, and for all of them. */
