@@ -19,8 +19,6 @@ export const rows: Words['log']['rows'] = {
     scrapped: (day) => `verschrottet ${day}`,
     sold: (day) => `verkauft ${day}`,
   },
-  helper: 'Helfer',
-  notTied: { phase: 'keiner Phase zugeordnet', source: 'keiner Herkunft zugeordnet' },
   takenBack: (what) => `Zurückgenommen: ${what}`,
   less: (added, takenBack) => `${added}, abzüglich ${takenBack} zurückgenommen`,
   fitted: (count) => `${partsOf(count)} eingebaut`,

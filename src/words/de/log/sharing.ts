@@ -5,6 +5,7 @@ export const sharing: Words['log']['sharing'] = {
   address: 'Adresse',
   citeAs: 'Zitieren als',
   data: 'Daten',
+  qr: (address) => `QR-Code von ${address}`,
   citation: {
     measured: ({ value, uncertainty, day }) => `${value} (${uncertainty}), gemessen am ${day}`,
     calculated: ({ value, uncertainty, day }) =>
@@ -39,6 +40,8 @@ export const sharing: Words['log']['sharing'] = {
   feed: {
     marks: 'Prüfmarken',
     marked: (day) => `Prüfmarke des Werkstattbuchs vom ${day}`,
+    drawing: 'Zeichnung auf der Seite',
+    drawingOf: (label) => `Zeichnung auf der Seite: ${label}`,
     mark: (rows, root) => `${rows}, Wurzel ${root}`,
   },
   structured: {

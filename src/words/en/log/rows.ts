@@ -15,8 +15,6 @@ export const rows = {
     scrapped: (day: string) => `scrapped ${day}`,
     sold: (day: string) => `sold ${day}`,
   },
-  helper: 'helper',
-  notTied: { phase: 'not tied to a phase', source: 'not tied to a source' },
   takenBack: (what: string) => `Taken back: ${what}`,
   less: (added: string, takenBack: number) => `${added}, less ${takenBack} taken back`,
   fitted: (count: number) => `${count} ${count === 1 ? 'part' : 'parts'} fitted`,

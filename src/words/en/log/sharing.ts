@@ -4,6 +4,7 @@ export const sharing = {
   address: 'Address',
   citeAs: 'Cite as',
   data: 'Data',
+  qr: (address: string) => `QR code of ${address}`,
   citation: {
     measured: (given: { value: string; uncertainty: string; day: string }) =>
       `${given.value} (${given.uncertainty}), measured ${given.day}`,
@@ -39,6 +40,8 @@ export const sharing = {
   feed: {
     marks: 'Marks',
     marked: (day: string) => `Ledger marked ${day}`,
+    drawing: 'Drawing on the page',
+    drawingOf: (label: string) => `Drawing on the page: ${label}`,
     mark: (rows: string, root: string) => `${rows}, root ${root}`,
   },
   structured: {
