@@ -5,6 +5,7 @@ import { type Standing, standsOn } from '../ledger/standing.ts';
 import { type Money, negate } from '../money/money.ts';
 import type { Day } from '../time/day.ts';
 import type { Minutes } from '../time/duration.ts';
+import type { Words } from '../words/words.ts';
 import type { Figure, FigureRow } from './figure.ts';
 import type { Entry, Project, View } from './types.ts';
 
@@ -18,28 +19,33 @@ export interface Added {
   readonly allReadings: Figure<number>;
 }
 
+type RowWords = Words['log']['rows'];
+
 /**
  * What an entry adds: rows that count on its day and did not on the day of the entry before, less those that were replaced since.
  * So the running totals of two entries differ by it. Of two entries on one day, the first has the day's rows.
  */
-export function addedSince(view: View, entry: Entry): Added {
+export function addedSince(view: View, entry: Entry, words: Words): Added {
   const { project, day } = view;
   const before = project.entries[entry.number - 2]?.date;
   const stretch = { before, day };
+  const { rows } = words.log;
   const fitted = fittedOn(view);
   const readings = readingsOn(project, day);
   const fittedBefore = before === undefined ? [] : fittedOn(project.asOf(before));
   const readBefore = before === undefined ? [] : readingsOn(project, before);
   return {
-    hours: sumHours(changes(project.hours, stretch, (row) => ({ ...row, hours: -row.hours }))),
+    hours: sumHours(
+      changes(project.hours, stretch, rows, (row) => ({ ...row, hours: -row.hours })),
+    ),
     costs: sumCosts(
-      changes(project.costs, stretch, (row) => ({ ...row, counted: negate(row.counted) })),
+      changes(project.costs, stretch, rows, (row) => ({ ...row, counted: negate(row.counted) })),
       project.currency,
     ),
-    fitted: change(fitted, fittedBefore, ['part', 'fitted']),
-    allFitted: change(fitted, [], ['part', 'fitted so far']),
-    readings: change(readings, readBefore, ['reading', '']),
-    allReadings: change(readings, [], ['reading', 'so far']),
+    fitted: change(fitted, fittedBefore, rows, rows.fitted),
+    allFitted: change(fitted, [], rows, rows.fittedSoFar),
+    readings: change(readings, readBefore, rows, rows.read),
+    allReadings: change(readings, [], rows, rows.readSoFar),
   };
 }
 
@@ -63,13 +69,14 @@ function readingsOn(project: Project, day: Day): FigureRow[] {
 function changes<Row extends FigureRow & Standing>(
   rows: readonly Row[],
   { before, day }: { readonly before: Day | undefined; readonly day: Day },
+  words: RowWords,
   takeBack: (row: Row) => Row,
 ): Row[] {
   const stood = (row: Row) => before !== undefined && standsOn(row, before);
   return rows.flatMap((row) => {
     const stands = standsOn(row, day);
     if (stands === stood(row)) return [];
-    return stands ? [row] : [{ ...takeBack(row), what: takenBack(row) }];
+    return stands ? [row] : [{ ...takeBack(row), what: words.takenBack(row.what) }];
   });
 }
 
@@ -77,7 +84,8 @@ function changes<Row extends FigureRow & Standing>(
 function change(
   now: readonly FigureRow[],
   before: readonly FigureRow[],
-  [noun, after]: readonly [noun: string, after: string],
+  words: RowWords,
+  count: (fresh: number) => string,
 ): Figure<number> {
   const without = (rows: readonly FigureRow[], others: readonly FigureRow[]) => {
     const ids = new Set(others.map(({ id }) => id));
@@ -85,14 +93,10 @@ function change(
   };
   const fresh = without(now, before);
   const gone = without(before, now);
-  const words = `${fresh.length} ${noun}${fresh.length === 1 ? '' : 's'} ${after}`.trim();
+  const added = count(fresh.length);
   return {
     value: fresh.length - gone.length,
-    rows: [...fresh, ...gone.map((row) => ({ ...row, what: takenBack(row) }))],
-    how: gone.length === 0 ? words : `${words}, less ${gone.length} taken back`,
+    rows: [...fresh, ...gone.map((row) => ({ ...row, what: words.takenBack(row.what) }))],
+    how: gone.length === 0 ? added : words.less(added, gone.length),
   };
-}
-
-function takenBack({ what }: FigureRow): string {
-  return `Taken back: ${what}`;
 }

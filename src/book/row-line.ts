@@ -2,11 +2,12 @@ import type { Part } from '../model/kinds.ts';
 import { showMoney, toMinor, type WrittenAmount } from '../money/money.ts';
 import { describeDecision } from '../parts/decision-lines.ts';
 import { showDuration } from '../time/duration.ts';
-import { wordsOf } from '../words/words.ts';
+import { type Words, wordsOf } from '../words/words.ts';
 import type { Project } from './types.ts';
 
 /** What a row of any kind says, in one line of words and figures; rows that were replaced too. Undefined for an id that no row has. */
 export function rowLine(project: Project, id: string, language: string): string | undefined {
+  const { rows } = wordsOf(language).log;
   const amountOf = (amount: WrittenAmount) => {
     const currency = amount.currency ?? project.currency;
     const money = toMinor(amount.decimal, currency);
@@ -33,7 +34,8 @@ export function rowLine(project: Project, id: string, language: string): string 
   if (order) return `${amountOf(order.amount)}, ${order.what}`;
 
   const line = project.budgets.find((row) => row.id === id);
-  if (line) return `${amountOf(line.amount)} for ${line.phase ?? line.category ?? 'contingency'}`;
+  if (line)
+    return rows.amountFor(amountOf(line.amount), line.phase ?? line.category ?? rows.contingency);
 
   const rate = project.rates.find((row) => row.id === id);
   if (rate) return `1 ${rate.from} = ${rate.rate} ${rate.to}, ${rate.source}`;
@@ -44,20 +46,16 @@ export function rowLine(project: Project, id: string, language: string): string 
   const decision = describeDecision(project, id, wordsOf(language));
   if (decision) return decision.what;
   const wait = project.waits.find((row) => row.id === id);
-  if (wait) return `${nameOf(project.phases, wait.phase)} waits: ${wait.what}`;
+  if (wait) return rows.waits(nameOf(project.phases, wait.phase), wait.what);
   const preparation = project.preparations.find((row) => row.rowId === id);
   if (preparation) return `${preparation.kind}, ${preparation.what}`;
 
   const part = project.partRows.find((row) => row.rowId === id);
-  return part && partLine(project, part, nameOf);
+  return part && partLine(part, nameOf(project.sources, part.source), rows);
 }
 
-function partLine(
-  project: Project,
-  part: Part,
-  nameOf: (records: Project['sources'], key: string) => string,
-): string {
+function partLine(part: Part, source: string, words: Words['log']['rows']): string {
   const steps = ['wanted', 'ordered', 'got', 'fitted', 'scrapped', 'sold'] as const;
-  const dated = steps.flatMap((step) => (part[step] ? [`${step} ${part[step]}`] : []));
-  return [part.name, nameOf(project.sources, part.source), ...dated].join(', ');
+  const dated = steps.flatMap((step) => (part[step] ? [words.steps[step](part[step])] : []));
+  return [part.name, source, ...dated].join(', ');
 }

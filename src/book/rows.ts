@@ -9,6 +9,7 @@ export function describeRow(
   id: string,
   words: Words,
 ): { readonly date: Day | undefined; readonly what: string } | undefined {
+  const { rows } = words.log;
   const dated = [...project.hours, ...project.costs].find((row) => row.id === id);
   if (dated) return dated;
 
@@ -16,7 +17,9 @@ export function describeRow(
   if (reading)
     return {
       date: reading.date,
-      what: `Reading: ${project.specs.find((spec) => spec.id === reading.spec)?.name ?? reading.spec}`,
+      what: rows.reading(
+        project.specs.find((spec) => spec.id === reading.spec)?.name ?? reading.spec,
+      ),
     };
 
   const part = project.parts.find((item) => item.id === id);
@@ -26,7 +29,7 @@ export function describeRow(
   if (search)
     return {
       date: search.date,
-      what: `Searched for: ${project.parts.find((item) => item.id === search.part)?.name ?? search.part}`,
+      what: rows.search(project.parts.find((item) => item.id === search.part)?.name ?? search.part),
     };
 
   const preparation = project.preparations.find((item) => item.rowId === id);
@@ -37,12 +40,12 @@ export function describeRow(
 
   const line = project.budgets.find((item) => item.id === id);
   if (line)
-    return { date: line.date, what: `Budget: ${line.phase ?? line.category ?? 'contingency'}` };
+    return { date: line.date, what: rows.budget(line.phase ?? line.category ?? rows.contingency) };
 
   const decision = describeDecision(project, id, words);
   if (decision) return decision;
   const wait = project.waits.find((item) => item.id === id);
-  if (wait) return { date: wait.date, what: `Waited: ${wait.what}` };
+  if (wait) return { date: wait.date, what: rows.wait(wait.what) };
 
   const rate = project.rates.find((item) => item.id === id);
   return rate && { date: rate.date, what: `1 ${rate.from} = ${rate.rate} ${rate.to}` };

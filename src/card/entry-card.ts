@@ -1,5 +1,6 @@
 import type { Entry, Project } from '../book/types.ts';
 import { showShortDay } from '../time/day.ts';
+import { wordsOf } from '../words/words.ts';
 import { type Card, machineOf } from './draw-card.ts';
 
 /** The card of an entry: its title and summary, and the first photo that it shows, as it is published. */
@@ -8,6 +9,7 @@ export function entryCard(
   project: Project,
   { owner, language, photo }: { owner: string; language: string; photo?: string | undefined },
 ): Card {
+  const { card } = wordsOf(language).log.sharing;
   const phase = project.phases.find(({ id }) => id === entry.phase);
   return {
     over: machineOf(project),
@@ -15,10 +17,10 @@ export function entryCard(
     lines: [entry.summary],
     ...(photo === undefined ? {} : { photo }),
     block: [
-      ['Owner', owner],
-      ['Document', `Log entry ${entry.number} of ${project.entries.length}`],
-      ['Date', showShortDay(entry.date, language)],
-      ['Phase', phase?.name ?? entry.phase],
+      [card.owner, owner],
+      [card.document, card.entry(entry.number, project.entries.length)],
+      [card.date, showShortDay(entry.date, language)],
+      [card.phase, phase?.name ?? entry.phase],
     ],
   };
 }

@@ -3,6 +3,7 @@ import { showMeasured } from '../measure/show.ts';
 import type { SpecFigures } from '../measure/spec-figures.ts';
 import { changeWords } from '../measure/words.ts';
 import { showShortDay } from '../time/day.ts';
+import { wordsOf } from '../words/words.ts';
 import { type Card, machineOf } from './draw-card.ts';
 
 /** The card of a spec: its latest value with U, what it was before, and the verdict. */
@@ -11,27 +12,31 @@ export function specCard(
   project: Project,
   { owner, language }: { owner: string; language: string },
 ): Card {
+  const { general, log } = wordsOf(language);
+  const { card } = log.sharing;
   const { otherUnits } = project.info;
   const show = (value: Parameters<typeof showMeasured>[0]) =>
     showMeasured(value, { language, otherUnits }).text;
   const lines = [
     change
-      ? `before ${show(change.before)}, after ${show(change.after)}: ${changeWords(change)}`
+      ? card.beforeAndAfter({
+          before: show(change.before),
+          after: show(change.after),
+          changed: changeWords(change),
+        })
       : '',
-    verdict
-      ? `${verdict}${verdict === 'meets' ? ' its limits' : verdict === 'undecided' ? ' against its limits' : ' its limits'}, uncertainty counted`
-      : '',
+    verdict ? card.verdicts[verdict] : '',
   ].filter(Boolean);
   return {
     over: machineOf(project),
     title: spec.name,
-    value: latest ? show(latest) : 'not yet measured',
+    value: latest ? show(latest) : general.notYetMeasured,
     lines,
     block: [
-      ['Owner', owner],
-      ['Document', 'Measured spec'],
-      ['Date', showShortDay(latest?.date ?? project.lastDay, language)],
-      ['Uncertainty', latest && latest.U === undefined ? 'not known' : 'U at 95 %'],
+      [card.owner, owner],
+      [card.document, card.spec],
+      [card.date, showShortDay(latest?.date ?? project.lastDay, language)],
+      [card.uncertainty, latest && latest.U === undefined ? card.unknown : card.known],
     ],
   };
 }

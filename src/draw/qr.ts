@@ -5,7 +5,7 @@ import { node, type SvgNode } from './svg.ts';
 const QUIET = 4;
 
 /** An address as a QR code (error correction M), one path of dark modules on a light ground whatever the colour scheme. */
-export function drawQr(address: string): SvgNode {
+export function drawQr(address: string, label: string): SvgNode {
   const { modules } = create(address, { errorCorrectionLevel: 'M' });
   const size = modules.size + 2 * QUIET;
   let path = '';
@@ -29,7 +29,7 @@ export function drawQr(address: string): SvgNode {
       width: 132,
       height: 132,
       role: 'img',
-      'aria-label': `QR code of ${address}`,
+      'aria-label': label,
       'shape-rendering': 'crispEdges',
     },
     node('rect', { width: size, height: size, fill: '#fff' }),

@@ -1,12 +1,13 @@
 // Adds a button that copies, where the browser lets it. Without it the text can be selected as ever.
+// What the button says stands on the element, so that the script is the same in every language.
 const SCRIPT = `customElements.define('copy-text', class extends HTMLElement {
   connectedCallback() {
     if (!navigator.clipboard) return;
-    const button = Object.assign(document.createElement('button'), { type: 'button', textContent: 'Copy' });
+    const button = Object.assign(document.createElement('button'), { type: 'button', textContent: this.dataset.copy });
     button.addEventListener('click', async () => {
       await navigator.clipboard.writeText(this.firstElementChild.textContent.trim());
-      button.textContent = 'Copied';
-      setTimeout(() => { button.textContent = 'Copy'; }, 2000);
+      button.textContent = this.dataset.copied;
+      setTimeout(() => { button.textContent = this.dataset.copy; }, 2000);
     });
     this.append(' ', button);
   }

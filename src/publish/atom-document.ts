@@ -26,6 +26,8 @@ export interface FeedItem {
   readonly updated: string;
   /** Named where it is not the author of the feed. */
   readonly author?: string | undefined;
+  /** Language of its texts, where it is not that of the feed. */
+  readonly language?: string | undefined;
   readonly category: { readonly term: string; readonly label: string };
   readonly alternate: string;
   /** A page beside it. */
@@ -61,9 +63,9 @@ export function writeFeed(head: FeedHead, items: readonly FeedItem[]): string {
 }
 
 function writeItem(item: FeedItem): string {
-  const { author, category, related } = item;
+  const { author, language, category, related } = item;
   return [
-    '  <entry>',
+    language ? `  <entry xml:lang="${escapeXml(language)}">` : '  <entry>',
     `    <id>${escapeXml(item.id)}</id>`,
     `    <title>${escapeXml(item.title)}</title>`,
     `    <published>${item.published}</published>`,

@@ -1,7 +1,9 @@
 import { escapeXml } from '../draw/svg.ts';
 import type { Site } from '../model/kinds.ts';
+import { tongueOf } from '../words/words.ts';
 import type { Addresses } from './address.ts';
 import { type FeedItem, writeFeed } from './atom-document.ts';
+import { contentLanguage } from './content-language.ts';
 import {
   archiveBefore,
   archivesOf,
@@ -56,15 +58,18 @@ export function atomFeed(feed: EntryFeed, context: FeedContext): string {
 function feedItem(told: FeedEntry, author: string, { site, to, htmlOf }: FeedContext): FeedItem {
   const { project, entry, at } = told;
   const builder = project.info.builder ?? site.builder;
+  const language = contentLanguage(site, project, entry);
+  const { feed } = tongueOf(site.language).words.log.sharing;
   return {
     id: entryId(told, site, to),
     title: entry.title,
     published: at,
     updated: at,
     author: builder === author ? undefined : builder,
+    language: language === site.language ? undefined : language,
     category: { term: project.id, label: project.info.name },
     alternate: to.absolute(to.entry(project, entry)),
-    related: project.marks && { title: 'Marks', href: to.absolute(to.marks(project)) },
+    related: project.marks && { title: feed.marks, href: to.absolute(to.marks(project)) },
     summary: entry.summary,
     content: entryContent(told, { site, to, htmlOf }),
   };
@@ -79,7 +84,9 @@ export function entryContent(told: FeedEntry, { site, to, htmlOf }: FeedContext)
 function marked({ project, entry }: FeedEntry, site: Site, to: Addresses) {
   const mark = markOver(project, entry.date);
   if (mark === undefined) return '';
-  const { rows, root, date } = showMark(mark, site.language);
+  const { words, tag } = tongueOf(site.language);
+  const { feed } = words.log.sharing;
+  const { rows, root, date } = showMark(mark, tag);
   const address = escapeXml(to.absolute(to.marks(project)));
-  return `\n<p>Ledger marked ${escapeXml(date)}: <a href="${address}">${escapeXml(rows)}, root ${escapeXml(root)}</a></p>`;
+  return `\n<p>${escapeXml(feed.marked(date))}: <a href="${address}">${escapeXml(feed.mark(rows, root))}</a></p>`;
 }

@@ -5,7 +5,12 @@ import { intervalOf, type SpecValue } from '../measure/spec-value.ts';
 import type { Money } from '../money/money.ts';
 import type { Minutes } from '../time/duration.ts';
 import { ucumOf } from '../units/unit.ts';
+import { say } from '../words/said.ts';
+import { wordsOf } from '../words/words.ts';
 import type { Table } from './data/table.ts';
+
+/** Data is the same whatever language the pages are in. */
+const words = wordsOf('en');
 
 /** The whole book of a project as one object: who and what, every table, every total with the rows behind it, every value of a spec. */
 export function bookJson(project: Project, tables: readonly Table[], schema: string): object {
@@ -57,7 +62,7 @@ function breakdownJson<Value>(
   numberOf: (value: Value) => number,
 ): object {
   const figure = ({ value, how, rows }: typeof total) => ({
-    ...{ value: numberOf(value), how },
+    ...{ value: numberOf(value), how: say(how, words) },
     rows: rows.map(({ id }) => id),
   });
   return {

@@ -3,6 +3,7 @@ import { showMeasured } from '../measure/show.ts';
 import type { SpecFigures } from '../measure/spec-figures.ts';
 import type { Part, Site } from '../model/kinds.ts';
 import { showDay } from '../time/day.ts';
+import { wordsOf } from '../words/words.ts';
 import type { Addresses } from './address.ts';
 
 /** What a citation needs besides what is cited. */
@@ -18,10 +19,16 @@ export function citation(
   project: Project,
   { to, site, language }: CitationContext,
 ): string {
+  const { general, log } = wordsOf(language);
+  const words = log.sharing.citation;
   const { otherUnits } = project.info;
   const value = latest
-    ? `${showMeasured(latest, { language, otherUnits }).text} (${latest.U === undefined ? 'uncertainty not known' : 'U at 95 %'}), ${latest.kind === 'read' ? 'measured' : 'calculated'} ${showDay(latest.date, language)}`
-    : 'not yet measured';
+    ? words[latest.kind === 'read' ? 'measured' : 'calculated']({
+        value: showMeasured(latest, { language, otherUnits }).text,
+        uncertainty: latest.U === undefined ? words.unknown : words.known,
+        day: showDay(latest.date, language),
+      })
+    : general.notYetMeasured;
   const about = `${spec.name}, ${value.replaceAll(/[\u00a0\u202f]/g, ' ')}`;
   return `${source(project, site)}: ${about}. ${site.title}, ${to.absolute(to.spec(project, spec.id))}`;
 }
@@ -42,7 +49,8 @@ export function partCitation(
   project: Project,
   { to, site, language }: CitationContext,
 ): string {
-  const about = `${part.name}, as of ${showDay(project.lastDay, language)}`;
+  const words = wordsOf(language).log.sharing.citation;
+  const about = words.asOf(part.name, showDay(project.lastDay, language));
   return `${source(project, site)}: ${about}. ${site.title}, ${to.absolute(to.part(project, part.id))}`;
 }
 

@@ -1,4 +1,5 @@
 import { entryContent, type FeedContext } from './atom.ts';
+import { contentLanguage } from './content-language.ts';
 import { archiveBefore, type EntryFeed, entriesIn, entryId, type FeedEntry } from './entry-feed.ts';
 
 /** A document of a feed of entries by JSON Feed 1.1 (jsonfeed.org/version/1.1), the newest first; older ones are at `next_url`. */
@@ -22,12 +23,14 @@ export function jsonFeed(feed: EntryFeed, context: FeedContext): string {
 function jsonItem(told: FeedEntry, context: FeedContext): object {
   const { project, entry, at } = told;
   const { site, to } = context;
+  const language = contentLanguage(site, project, entry);
   return {
     id: entryId(told, site, to),
     url: to.absolute(to.entry(project, entry)),
     title: entry.title,
     summary: entry.summary,
     content_html: entryContent(told, context),
+    language: language === site.language ? undefined : language,
     date_published: at,
     date_modified: at,
     authors: [{ name: project.info.builder ?? site.builder }],

@@ -5,10 +5,17 @@ import {
   parseFragment,
   serialize,
 } from 'parse5';
+import type { Words } from '../words/words.ts';
 
 type Element = DefaultTreeAdapterTypes.Element;
 type Node = DefaultTreeAdapterTypes.ChildNode;
 type Parent = DefaultTreeAdapterTypes.ParentNode;
+
+/** The page that a piece of HTML is from: its whole address, and the words that it is in. */
+export interface Seen {
+  readonly address: string;
+  readonly words: Words;
+}
 
 /** Elements that a reader of feeds shows, and the attributes that each keeps. Anything else gives way to what is in it. */
 const KEPT: Readonly<Record<string, readonly string[]>> = {
@@ -69,7 +76,7 @@ const DROPPED = new Set([
  * The text of an entry, without its head, from its finished page, as HTML that can be shown anywhere: no script, style, class or
  * drawing, every address whole. A drawing becomes a link to the page, since its numbers stand in text or a table beside it.
  */
-export function entryOfPage(html: string, page: string): string {
+export function entryOfPage(html: string, page: Seen): string {
   const article = firstOf(parse(html), 'article');
   if (article === undefined) return '';
   for (const child of [...article.childNodes])
@@ -78,11 +85,11 @@ export function entryOfPage(html: string, page: string): string {
 }
 
 /** A piece of HTML as it can be shown anywhere. */
-export function plainHtml(html: string, page: string): string {
+export function plainHtml(html: string, page: Seen): string {
   return plainOf(parseFragment(html), page);
 }
 
-function plainOf(root: Parent, page: string): string {
+function plainOf(root: Parent, page: Seen): string {
   plainChildren(root, page);
   return serialize(root).trim();
 }
@@ -96,7 +103,7 @@ function firstOf(parent: Parent, name: string): Element | undefined {
   return undefined;
 }
 
-function plainChildren(parent: Parent, page: string): void {
+function plainChildren(parent: Parent, page: Seen): void {
   for (const child of [...parent.childNodes]) {
     const instead = plain(child, page);
     for (const node of instead) {
@@ -109,7 +116,7 @@ function plainChildren(parent: Parent, page: string): void {
 }
 
 /** What stands for a node. */
-function plain(node: Node, page: string): readonly Node[] {
+function plain(node: Node, page: Seen): readonly Node[] {
   if (node.nodeName === '#text') return [node];
   if (!('tagName' in node)) return [];
   const instead = replaced(node, page);
@@ -131,7 +138,7 @@ function plain(node: Node, page: string): readonly Node[] {
 }
 
 /** Elements that are neither kept nor opened. */
-function replaced(element: Element, page: string): readonly Node[] | undefined {
+function replaced(element: Element, page: Seen): readonly Node[] | undefined {
   if (DROPPED.has(element.tagName)) return [];
   if (attribute(element, 'aria-hidden') === 'true') return [];
   if (element.tagName === 'input')
@@ -142,27 +149,28 @@ function replaced(element: Element, page: string): readonly Node[] | undefined {
 }
 
 /** Folded rows behind a number stay on the page: what is to be seen unopened is all that a feed needs. */
-function opened(details: Element, page: string): readonly Node[] {
+function opened(details: Element, page: Seen): readonly Node[] {
   const summary = details.childNodes.find((child) => child.nodeName === 'summary');
   if (summary === undefined || !('tagName' in summary)) return [];
   plainChildren(summary, page);
   return [...summary.childNodes];
 }
 
-function drawingLink(label: string | undefined, page: string): Node {
+function drawingLink(label: string | undefined, { address, words }: Seen): Node {
   const link = parseFragment('<p><a></a></p>').childNodes[0] as Element;
   const [anchor] = link.childNodes as Element[];
   if (anchor) {
-    anchor.attrs = [{ name: 'href', value: page }];
-    defaultTreeAdapter.insertText(anchor, `Drawing on the page${label ? `: ${label}` : ''}`);
+    anchor.attrs = [{ name: 'href', value: address }];
+    const { drawing, drawingOf } = words.log.sharing.feed;
+    defaultTreeAdapter.insertText(anchor, label ? drawingOf(label) : drawing);
   }
   return link;
 }
 
 /** Addresses that a reader may follow, whole; undefined for any other scheme. */
-function wholeAddress(value: string, page: string): string | undefined {
-  if (!URL.canParse(value, page)) return undefined;
-  const { href, protocol } = new URL(value, page);
+function wholeAddress(value: string, { address }: Seen): string | undefined {
+  if (!URL.canParse(value, address)) return undefined;
+  const { href, protocol } = new URL(value, address);
   return ['http:', 'https:', 'mailto:'].includes(protocol) ? href : undefined;
 }
 

@@ -6,6 +6,7 @@ import type { CrossChecks } from '../measure/cross-check.ts';
 import type { Site } from '../model/kinds.ts';
 import type { PhotoManifest } from '../photo/manifest.ts';
 import { type Addresses, addressesOf } from '../publish/address.ts';
+import { contentLanguage } from '../publish/content-language.ts';
 import { listContent } from '../read/files.ts';
 import { type OwnLanguage, ownLanguage } from '../words/own-language.ts';
 import { tongueOf, type Words } from '../words/words.ts';
@@ -49,7 +50,7 @@ async function load(): Promise<SiteNow> {
   const { words, tag: language } = tongueOf(site.language);
   const to = addressesOf(site.address);
   const own = (project: Project, entry?: Entry) =>
-    ownLanguage(entry?.language ?? project.info.language ?? site.language, language);
+    ownLanguage(contentLanguage(site, project, entry), language);
   return { book, site, to, language, words, own, photos, checks };
 }
 

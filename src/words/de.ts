@@ -4,10 +4,12 @@ import { general } from './de/general.ts';
 import { log } from './de/log.ts';
 import { marks } from './de/marks.ts';
 import { measure } from './de/measure.ts';
+import { method } from './de/method.ts';
 import { money } from './de/money.ts';
 import { parts } from './de/parts.ts';
 import { photos } from './de/photos.ts';
 import { plan } from './de/plan.ts';
+import { sheet } from './de/sheet.ts';
 import type { Words } from './words.ts';
 
 /** German. */
@@ -22,4 +24,6 @@ export const de: Words = {
   log,
   marks,
   finding,
+  sheet,
+  method,
 };

@@ -4,10 +4,25 @@ import { general } from './en/general.ts';
 import { log } from './en/log.ts';
 import { marks } from './en/marks.ts';
 import { measure } from './en/measure.ts';
+import { method } from './en/method.ts';
 import { money } from './en/money.ts';
 import { parts } from './en/parts.ts';
 import { photos } from './en/photos.ts';
 import { plan } from './en/plan.ts';
+import { sheet } from './en/sheet.ts';
 
 /** English, the measure for all other languages. */
-export const en = { general, money, measure, plan, parts, photos, dossier, log, marks, finding };
+export const en = {
+  general,
+  money,
+  measure,
+  plan,
+  parts,
+  photos,
+  dossier,
+  log,
+  marks,
+  finding,
+  sheet,
+  method,
+};

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type Added, addedSince } from '../../src/book/added.ts';
 import type { Day } from '../../src/time/day.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import { projectOf, type Written } from './project-of.ts';
 
 const hours = (id: string, date: string, length: string): Written => ({
@@ -56,7 +57,7 @@ const project = projectOf({
 function added(number: number): Added {
   const found = project.entries[number - 1];
   if (found === undefined) throw new Error(`there is no entry ${number}`);
-  return addedSince(project.asOf(found.date), found);
+  return addedSince(project.asOf(found.date), found, wordsOf('en'));
 }
 const ids = ({ rows }: { rows: readonly { id: string }[] }) => rows.map(({ id }) => id);
 

@@ -6,6 +6,7 @@ import { runningTotals } from '../../src/cost/costs.ts';
 import { runningHours } from '../../src/hours/hours.ts';
 import { toDecimal } from '../../src/money/money.ts';
 import { addressesOf } from '../../src/publish/address.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import { projectOf, type Written } from './project-of.ts';
 
 const entry = (title: string, date: string): Written => ({
@@ -73,7 +74,9 @@ const project = projectOf({
   ],
 });
 
-const added = project.entries.map((item) => addedSince(project.asOf(item.date), item));
+const added = project.entries.map((item) =>
+  addedSince(project.asOf(item.date), item, wordsOf('en')),
+);
 const values = (name: keyof Added) => added.map((item) => item[name].value);
 const ids = (name: keyof Added, number: number) =>
   added[number - 1]?.[name].rows.map(({ id, what }) =>

@@ -7,12 +7,16 @@ import { figuresIn, measuredProject } from '../measure/measured-project.ts';
 const dial = { id: 'dial', 'stated-error': '0.02 mm' };
 
 function cardOf(spec: Written, ...readings: readonly Written[]): Card {
+  return cardIn('en-GB', spec, ...readings);
+}
+
+function cardIn(language: string, spec: Written, ...readings: readonly Written[]): Card {
   const project = measuredProject({
     specs: { play: { name: 'Play of the ram', ...spec } },
     readings: readings.map((reading) => ({ spec: 'play', instrument: 'dial', ...reading })),
     instruments: [dial],
   });
-  const reader = { owner: 'Ines Marlow', language: 'en-GB' };
+  const reader = { owner: 'Ines Marlow', language };
   const card = specCard(figuresIn(project, 'play'), project, reader);
   return JSON.parse(JSON.stringify(card).replaceAll('\u00a0', ' ')) as Card;
 }
@@ -56,5 +60,20 @@ describe('the card of a spec', () => {
       ['Uncertainty', 'not known'],
     ]);
     expect(cardOf({})).toMatchObject({ value: 'not yet measured', lines: [] });
+  });
+
+  test('speaks German on pages in German', () => {
+    const card = cardIn('de-DE', { max: '0.1 mm' }, { values: '0.41' });
+    expect(card).toMatchObject({
+      value: '0,410 ± 0,023 mm',
+      lines: ['Grenzen nicht eingehalten, mit Messunsicherheit'],
+      block: [
+        ['Eigentümer', 'Ines Marlow'],
+        ['Dokumentenart', 'Gemessener Kennwert'],
+        ['Datum', '1. März 2025'],
+        ['Messunsicherheit', 'U bei 95 %'],
+      ],
+    });
+    expect(cardIn('de-DE', {}).value).toBe('noch nicht gemessen');
   });
 });

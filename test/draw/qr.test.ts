@@ -34,7 +34,7 @@ function gridOf(root: SvgNode): boolean[][] {
 const FINDER = ['#######', '#.....#', '#.###.#', '#.###.#', '#.###.#', '#.....#', '#######'];
 
 describe.each(ADDRESSES)('the QR code of %s', (address) => {
-  const root = drawQr(address);
+  const root = drawQr(address, `QR code of ${address}`);
   const grid = gridOf(root);
   const size = grid.length - 8;
   const at = (x: number, y: number) => grid[y + 4]?.[x + 4];
@@ -86,7 +86,8 @@ describe.each(ADDRESSES)('the QR code of %s', (address) => {
 });
 
 test('the drawing is dark on light whatever the colours around it, and says what it is', () => {
-  const written = writeSvg(drawQr('https://shed.example/?a=1&b=2'));
+  const address = 'https://shed.example/?a=1&b=2';
+  const written = writeSvg(drawQr(address, `QR code of ${address}`));
   expect(written).toContain('fill="#fff"');
   expect(written).toContain('stroke="#000"');
   expect(written).toContain('role="img" aria-label="QR code of https://shed.example/?a=1&amp;b=2"');

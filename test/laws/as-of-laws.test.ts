@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { addedSince } from '../../src/book/added.ts';
 import type { View } from '../../src/book/types.ts';
 import type { Day } from '../../src/time/day.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import { projectOf, type Written } from '../book/project-of.ts';
 import { writtenDay, writtenRows } from './written-rows.ts';
 
@@ -70,8 +71,8 @@ test('what happens later never changes what an entry added', () => {
       for (const entry of then.entries) {
         const same = later.entries[entry.number - 1];
         expect(same?.title).toBe(entry.title);
-        expect(same && addedSince(later.asOf(same.date), same)).toEqual(
-          addedSince(then.asOf(entry.date), entry),
+        expect(same && addedSince(later.asOf(same.date), same, wordsOf('en'))).toEqual(
+          addedSince(then.asOf(entry.date), entry, wordsOf('en')),
         );
       }
     }),
@@ -82,7 +83,9 @@ test('what entries added is, all together, the total on the day of the last', ()
   fc.assert(
     fc.property(writtenRows, entries, (lists, written) => {
       const project = projectOf({ lists, entries: written });
-      const tallies = project.entries.map((entry) => addedSince(project.asOf(entry.date), entry));
+      const tallies = project.entries.map((entry) =>
+        addedSince(project.asOf(entry.date), entry, wordsOf('en')),
+      );
       const day = project.entries.at(-1)?.date;
       fc.pre(day !== undefined);
       const view = project.asOf(day);

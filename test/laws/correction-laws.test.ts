@@ -5,6 +5,7 @@ import { effectOf } from '../../src/book/effect.ts';
 import type { Project } from '../../src/book/types.ts';
 import { costsByShare, runningTotals } from '../../src/cost/costs.ts';
 import { addDays, type Day } from '../../src/time/day.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import { projectOf, type Written } from '../book/project-of.ts';
 import { correctedRows, type Lists, writtenDownBy } from './corrected-rows.ts';
 import { writtenDay } from './written-rows.ts';
@@ -104,7 +105,9 @@ test('what entries added is, all together, the total on the day of the last', ()
   fc.assert(
     fc.property(correctedRows, entries, (lists, written) => {
       const project = projectOf({ lists, entries: written });
-      const added = project.entries.map((entry) => addedSince(project.asOf(entry.date), entry));
+      const added = project.entries.map((entry) =>
+        addedSince(project.asOf(entry.date), entry, wordsOf('en')),
+      );
       const day = project.entries.at(-1)?.date ?? project.lastDay;
       expect(total(added.map(({ costs }) => costs.value.minor))).toBe(spent(project, day));
       expect(total(added.map(({ hours }) => hours.value))).toBe(worked(project, day));

@@ -4,6 +4,7 @@ import { effectOf } from '../../src/book/effect.ts';
 import { rowLine } from '../../src/book/row-line.ts';
 import { runningTotals } from '../../src/cost/costs.ts';
 import { addDays, type Day } from '../../src/time/day.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import { projectOf, type Written } from '../book/project-of.ts';
 
 const cost = (id: string, date: string, amount: string, rest: Written = {}): Written => ({
@@ -57,7 +58,9 @@ describe('withheld amounts', () => {
     const views = days.map((day) => project.asOf(day));
     const series = [
       runningTotals(project.costs, 'GBP').map(({ total }) => total.minor),
-      project.entries.map((item) => addedSince(project.asOf(item.date), item).costs.value.minor),
+      project.entries.map(
+        (item) => addedSince(project.asOf(item.date), item, wordsOf('en')).costs.value.minor,
+      ),
       views.map(({ costsByCategory }) => costsByCategory.total.value.minor),
       views.flatMap(({ costsByPhase }) =>
         costsByPhase.groups.map(({ figure }) => figure.value.minor),

@@ -6,6 +6,7 @@ import { addedSince } from '../../src/book/added.ts';
 import type { Breakdown } from '../../src/book/figure.ts';
 import { openBook } from '../../src/book/open.ts';
 import type { Money } from '../../src/money/money.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import {
   byPhase,
   cell,
@@ -123,7 +124,7 @@ describe.each(['lapwing', 'ostermoor'])('the figures of %s, worked out a second 
       const view = project.asOf(entry.date);
       const upTo = (row: Row) => cell(row, 'date') <= entry.date;
       const isNew = (row: Row) => upTo(row) && cell(row, 'date') > before;
-      const tally = addedSince(view, entry);
+      const tally = addedSince(view, entry, wordsOf('en'));
       const sum = (rows: readonly Row[], size: (row: Row) => number | Decimal) =>
         sumBy(rows, () => 'all', size).all ?? 0;
 

@@ -6,6 +6,7 @@ import { addressesOf } from '../../src/publish/address.ts';
 import { atomFeed } from '../../src/publish/atom.ts';
 import { siteFeed } from '../../src/publish/entry-feed.ts';
 import { plainHtml } from '../../src/publish/plain-html.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import { type Changes, inContentFolder, NOON } from '../check/content-folder.ts';
 
 async function feedOf(changes: Changes): Promise<string> {
@@ -13,7 +14,10 @@ async function feedOf(changes: Changes): Promise<string> {
   if (book.site === undefined) throw new Error('the folder has no site');
   const to = addressesOf(book.site.address);
   const htmlOf = ({ entry: { title } }: { entry: Entry }) =>
-    plainHtml(`<p>Text of ${escapeXml(title)}.</p>`, 'https://shed.example/');
+    plainHtml(`<p>Text of ${escapeXml(title)}.</p>`, {
+      address: 'https://shed.example/',
+      words: wordsOf('en'),
+    });
   return atomFeed(siteFeed(book, book.site, to), { site: book.site, to, htmlOf });
 }
 

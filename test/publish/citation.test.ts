@@ -37,6 +37,13 @@ describe('citation', () => {
     expect(cite(undefined)).toContain('Play of the ram, not yet measured. A shed, ');
   });
 
+  test('is in the language of the pages', () => {
+    expect(cite({ values: '0.41', instrument: 'dial' }, 'de-DE')).toBe(
+      'Ines Marlow, 1958 Hallin 3: Play of the ram, 0,410 ± 0,023 mm (U bei 95 %), gemessen am 1. März 2025. A shed, https://shed.example/drill-press/specs/play/',
+    );
+    expect(cite(undefined, 'de-DE')).toContain('Play of the ram, noch nicht gemessen. A shed, ');
+  });
+
   test('has no spaces that break a copied line, in any language', () => {
     const text = cite({ values: '41000.5', instrument: 'dial' }, 'fr');
     expect(text).toContain('41 000,500 ± 0,023 mm');

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { entryOfPage, plainHtml } from '../../src/publish/plain-html.ts';
+import { wordsOf } from '../../src/words/words.ts';
 
 const PAGE = 'https://shed.example/press/log/2025-04-13-the-ram-slides/';
-const plain = (html: string) => plainHtml(html, PAGE);
+const SEEN = { address: PAGE, words: wordsOf('en') };
+const plain = (html: string) => plainHtml(html, SEEN);
 
 describe('plainHtml', () => {
   test.each([
@@ -79,6 +81,6 @@ describe('plainHtml', () => {
 test('entryOfPage takes the text of the entry without its head and without the page around it', () => {
   const page =
     '<!doctype html><main><article><header><h1>T</h1></header><p>a</p></article><p>b</p></main>';
-  expect(entryOfPage(page, PAGE)).toBe('<p>a</p>');
-  expect(entryOfPage('<!doctype html><p>b</p>', PAGE)).toBe('');
+  expect(entryOfPage(page, SEEN)).toBe('<p>a</p>');
+  expect(entryOfPage('<!doctype html><p>b</p>', SEEN)).toBe('');
 });

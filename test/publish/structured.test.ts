@@ -5,6 +5,7 @@ import { crumbsData } from '../../src/publish/structured/crumbs-data.ts';
 import { unitCode } from '../../src/publish/structured/unit-code.ts';
 import { writeJsonLd } from '../../src/publish/structured/write-json-ld.ts';
 import { quantityKinds, type Unit } from '../../src/units/kinds.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import { projectOf } from '../book/project-of.ts';
 import { select, textOf } from '../site/pages.ts';
 
@@ -68,10 +69,11 @@ describe('unitCode', () => {
 
 describe('crumbsData', () => {
   const to = addressesOf('https://shed.example/log/');
+  const words = wordsOf('en');
   const site = { title: 'A shed' } as Parameters<typeof crumbsData>[1];
   const project = projectOf({});
   const way = (where: Omit<Parameters<typeof crumbsData>[0], 'project'>) => {
-    const items = crumbsData({ project, ...where }, site, to)?.['itemListElement'];
+    const items = crumbsData({ project, ...where }, site, { to, words })?.['itemListElement'];
     return (items as { name: string; item: string }[] | undefined)?.map(({ name, item }) => [
       name,
       item,
@@ -98,11 +100,10 @@ describe('crumbsData', () => {
 
   test('is none for the first page of the site', () => {
     expect(
-      crumbsData(
-        { title: 'A shed', path: '/log/', project: undefined, section: undefined },
-        site,
+      crumbsData({ title: 'A shed', path: '/log/', project: undefined, section: undefined }, site, {
         to,
-      ),
+        words,
+      }),
     ).toBeUndefined();
   });
 });

@@ -27,6 +27,8 @@ declare module 'vitest' {
     siteInFolder: BuiltSite;
     /** A small project with corrections of every kind that shows on a page. */
     correctedSite: BuiltSite;
+    /** Pages in German around a project that is written in English and one in Arabic. */
+    germanSite: BuiltSite;
   }
 }
 
@@ -52,6 +54,7 @@ export default async function buildOnce(project: TestProject): Promise<() => Pro
     const inFolder = { content: one, address: IN_FOLDER, secrets };
     project.provide('siteInFolder', await build(join(home, 'one'), inFolder));
     project.provide('correctedSite', await buildCorrected(join(home, 'corrected')));
+    project.provide('germanSite', await buildGerman(join(home, 'german'), content));
   } catch (error) {
     await rm(home, { recursive: true, force: true });
     throw error;
@@ -66,6 +69,30 @@ async function buildCorrected(home: string): Promise<BuiltSite> {
     await writeFile(join(content, file), text);
   }
   return build(home, { content, address: 'https://shed.example/', secrets: [] });
+}
+
+async function buildGerman(home: string, demo: string): Promise<BuiltSite> {
+  const content = join(home, 'content');
+  const address = 'https://werkstatt.example/';
+  await mkdir(content, { recursive: true });
+  await cp(join(demo, 'ostermoor'), join(content, 'ostermoor'), { recursive: true });
+  for (const [file, text] of Object.entries(correctedFiles))
+    if (file.startsWith('press/')) {
+      await mkdir(dirname(join(content, file)), { recursive: true });
+      await writeFile(join(content, file), text);
+    }
+  for (const [project, language] of [
+    ['ostermoor', 'en-GB'],
+    ['press', 'ar'],
+  ] as const) {
+    const file = join(content, project, 'project.yaml');
+    await writeFile(file, `language: ${language}\n${await readFile(file, 'utf8')}`);
+  }
+  await writeFile(
+    join(content, 'site.yaml'),
+    `title: Bank und Scheune\naddress: ${address}\nlanguage: de-DE\nbuilder: Ines Marlow\n`,
+  );
+  return build(home, { content, address, secrets: [] });
 }
 
 /** Builds a content folder by the same command that a builder types. */

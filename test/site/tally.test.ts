@@ -2,6 +2,7 @@ import { describe, expect, inject, test } from 'vitest';
 import { addedSince } from '../../src/book/added.ts';
 import { showMoney } from '../../src/money/money.ts';
 import { showDuration } from '../../src/time/duration.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import { openBuiltDemo } from './built-book.ts';
 import { attribute, type Element, select, textOf } from './pages.ts';
 
@@ -45,7 +46,7 @@ describe('the tally of every entry', () => {
   test('shows what the book says on the day of the entry', () => {
     for (const { project, entry, path } of entries) {
       const view = project.asOf(entry.date);
-      const added = addedSince(view, entry);
+      const added = addedSince(view, entry, wordsOf('en'));
       expect(cellsOf(path).map(({ text }) => text)).toEqual([
         `${showDuration(added.hours.value)} h`,
         `${showDuration(view.hoursByPhase.total.value)} h`,

@@ -1,7 +1,9 @@
 import { hash } from 'node:crypto';
 import type { Project } from '../../book/types.ts';
 import type { Site } from '../../model/kinds.ts';
+import { tongueOf } from '../../words/words.ts';
 import type { Addresses } from '../address.ts';
+import { contentLanguage } from '../content-language.ts';
 import type { DataFiles } from '../data-files.ts';
 import { builderData, machineData } from './machine.ts';
 import type { Structured } from './write-json-ld.ts';
@@ -22,10 +24,10 @@ export function datasetData(
   });
   return {
     '@type': 'Dataset',
-    name: `Ledger of ${project.info.name}`,
+    name: tongueOf(site.language).words.log.sharing.structured.ledger(project.info.name),
     description: project.info.summary,
     url: to.absolute(to.data(project)),
-    inLanguage: site.language,
+    inLanguage: contentLanguage(site, project),
     creator: builderData(project, site),
     version: project.lastDay,
     dateModified: project.lastDay,

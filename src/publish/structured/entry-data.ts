@@ -2,6 +2,7 @@ import type { Entry, Project } from '../../book/types.ts';
 import type { Site } from '../../model/kinds.ts';
 import { momentAddress } from '../../time/moment.ts';
 import type { Addresses } from '../address.ts';
+import { contentLanguage } from '../content-language.ts';
 import { builderData, machineData } from './machine.ts';
 import type { Structured } from './write-json-ld.ts';
 
@@ -22,7 +23,7 @@ export function entryData(project: Project, entry: Entry, context: EntryContext)
     headline: entry.title,
     description: entry.summary,
     url: to.absolute(to.entry(project, entry)),
-    inLanguage: site.language,
+    inLanguage: contentLanguage(site, project, entry),
     datePublished: entry.date,
     dateModified: entry.date,
     author: builderData(project, site),

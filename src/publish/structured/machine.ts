@@ -1,6 +1,7 @@
 import type { Project } from '../../book/types.ts';
 import type { Site } from '../../model/kinds.ts';
 import type { Addresses } from '../address.ts';
+import { contentLanguage } from '../content-language.ts';
 import type { Structured } from './write-json-ld.ts';
 
 /** The machine of a project. Its identity stays at home. */
@@ -24,7 +25,7 @@ export function seriesData(project: Project, site: Site, to: Addresses): Structu
     name,
     description: summary,
     url: to.absolute(to.project(project)),
-    inLanguage: site.language,
+    inLanguage: contentLanguage(site, project),
     author: builderData(project, site),
     dateModified: project.lastDay,
     about: machineData(project),

@@ -1,30 +1,45 @@
 import type { Project } from '../../book/types.ts';
 import type { SpecFigures } from '../../measure/spec-figures.ts';
 import type { SpecValue } from '../../measure/spec-value.ts';
+import type { Words } from '../../words/words.ts';
 import type { Addresses } from '../address.ts';
 import { machineData } from './machine.ts';
 import { unitCode } from './unit-code.ts';
 import type { Structured } from './write-json-ld.ts';
 
 /** A machine with every value of one of its specs, each a PropertyValue. */
-export function specData(figures: SpecFigures, project: Project, to: Addresses): Structured {
-  const values = figures.history.map((value) => valueData(value, figures, { project, to }));
+export function specData(
+  figures: SpecFigures,
+  project: Project,
+  { to, words }: { readonly to: Addresses; readonly words: Words },
+): Structured {
+  const said = words.log.sharing.structured;
+  const values = figures.history.map((value) => valueData(value, figures, { project, to, said }));
   return {
     ...machineData(project),
     additionalProperty: values.length > 0 ? values : undefined,
   };
 }
 
+interface Context {
+  readonly project: Project;
+  readonly to: Addresses;
+  readonly said: Words['log']['sharing']['structured'];
+}
+
 function valueData(
   value: SpecValue,
   { spec }: SpecFigures,
-  { project, to }: { readonly project: Project; readonly to: Addresses },
+  { project, to, said }: Context,
 ): Structured {
   const unit = { unitText: spec.unit, unitCode: unitCode(spec.unit) };
   return {
     '@type': 'PropertyValue',
     name: spec.name,
-    description: `${value.kind === 'read' ? 'Measured' : 'Calculated'} ${value.date}, ${value.state.replaceAll('-', ' ')}`,
+    description: said[value.kind === 'read' ? 'measured' : 'calculated'](
+      value.date,
+      said.states[value.state],
+    ),
     propertyID: to.absolute(to.spec(project, spec.id)),
     url: to.absolute(to.reading(project, spec.id, value.id)),
     value: plainNumber(value.value),
@@ -32,7 +47,7 @@ function valueData(
     measurementTechnique: techniqueOf(value, project),
     valueReference: value.U !== undefined && {
       '@type': 'PropertyValue',
-      name: 'Expanded uncertainty U, coverage 95 %',
+      name: said.uncertainty,
       value: plainNumber(value.U),
       ...unit,
     },

@@ -1,0 +1,47 @@
+import type { Words } from '../words.ts';
+
+export const sheet: Words['sheet'] = {
+  skip: 'Zum Inhalt',
+  sheets: 'Blätter',
+  projects: 'Projekte',
+  of: (number, count) => `${number} von ${count}`,
+  sections: {
+    log: 'Bautagebuch',
+    specs: 'Kennwerte',
+    costs: 'Kosten',
+    hours: 'Stunden',
+    plan: 'Plan',
+    parts: 'Teile',
+    photos: 'Fotos',
+  },
+  block: {
+    owner: 'Eigentümer',
+    document: 'Dokumentenart',
+    title: 'Titel',
+    machine: 'Maschine',
+    number: 'Nummer',
+    date: 'Datum',
+    marked: 'Prüfmarke',
+    mark: ({ rows, date, root }) => `${rows}, ${date}, Wurzel ${root}`,
+    sheet: 'Blatt',
+    feed: 'Feed',
+  },
+  copy: { copy: 'Kopieren', copied: 'Kopiert' },
+  notFound: {
+    title: 'Kein solches Blatt',
+    description: 'Unter dieser Adresse gibt es keine Seite.',
+    document: 'Nicht gefunden',
+    lead: 'Unter dieser Adresse ist nichts abgelegt. Zeilen, Messungen und Kennwerte behalten ihre Adresse; vielleicht wurde sie auf dem Weg hierher abgeschnitten.',
+    project: '{project}: {log}, {specs}, {parts}',
+    log: 'Bautagebuch',
+    specs: 'Kennwerte',
+    parts: 'Teile',
+  },
+  moved: {
+    title: (from) => `Umgezogen: ${from}`,
+    description: (from, now) => `Was unter ${from} zu finden war, steht jetzt unter ${now}.`,
+    document: 'Umgezogen',
+    heading: 'Umgezogen',
+    lead: 'Diese Seite steht jetzt unter {address}.',
+  },
+};

@@ -1,0 +1,47 @@
+/** What every sheet has around its content, and the sheets that only say where things are. */
+export const sheet = {
+  skip: 'Skip to content',
+  sheets: 'Sheets',
+  projects: 'Projects',
+  of: (number: number, count: number) => `${number} of ${count}`,
+  sections: {
+    log: 'Log',
+    specs: 'Specs',
+    costs: 'Costs',
+    hours: 'Hours',
+    plan: 'Plan',
+    parts: 'Parts',
+    photos: 'Photos',
+  },
+  block: {
+    owner: 'Owner',
+    document: 'Document',
+    title: 'Title',
+    machine: 'Machine',
+    number: 'Number',
+    date: 'Date',
+    marked: 'Marked',
+    mark: (given: { rows: string; date: string; root: string }) =>
+      `${given.rows}, ${given.date}, root ${given.root}`,
+    sheet: 'Sheet',
+    feed: 'Feed',
+  },
+  copy: { copy: 'Copy', copied: 'Copied' },
+  notFound: {
+    title: 'No such sheet',
+    description: 'There is no page at this address.',
+    document: 'Not found',
+    lead: 'Nothing is filed at this address. Rows, readings and specs keep theirs, so it was perhaps cut short on its way to you.',
+    project: '{project}: {log}, {specs}, {parts}',
+    log: 'log',
+    specs: 'specs',
+    parts: 'parts',
+  },
+  moved: {
+    title: (from: string) => `Moved: ${from}`,
+    description: (from: string, now: string) => `What was at ${from} is at ${now} now.`,
+    document: 'Moved',
+    heading: 'Moved',
+    lead: 'This page is now at {address}.',
+  },
+};
