@@ -1,4 +1,5 @@
 import type { Entry, Project } from '../book/types.ts';
+import { yearOf } from '../ledger/by-year.ts';
 
 /** The formats that entries are fed in. */
 export type FeedKind = 'atom' | 'json';
@@ -25,6 +26,8 @@ export interface Addresses {
   instrument(project: Project, id: string): string;
   costs(project: Project): string;
   hours(project: Project): string;
+  /** The rows of a calendar year of the costs or the hours. */
+  ledgerYear(project: Project, what: 'costs' | 'hours', year: string): string;
   plan(project: Project): string;
   forecast(project: Project): string;
   earnedValue(project: Project): string;
@@ -95,6 +98,7 @@ export function addressesOf(address: string): Addresses {
     instrument: (project, id) => `${to.specs(project)}#instrument-${id}`,
     costs: (project) => inProject(project, 'costs/'),
     hours: (project) => inProject(project, 'hours/'),
+    ledgerYear: (project, what, year) => inProject(project, `${what}/${year}/`),
     plan: (project) => inProject(project, 'plan/'),
     forecast: (project) => inProject(project, 'forecast/'),
     earnedValue: (project) => inProject(project, 'earned-value/'),
@@ -139,9 +143,11 @@ const BY_FIRST_ID: ReadonlySet<string> = new Set([
 function rowAddress(to: Addresses, project: Project, id: string): string {
   const reading = project.readings.find((item) => item.reading.id === id)?.reading;
   if (reading) return to.reading(project, reading.spec, id);
-  if (project.costs.some((row) => row.id === id)) return `${to.costs(project)}#${id}`;
+  const cost = project.costs.find((row) => row.id === id);
+  if (cost) return `${to.ledgerYear(project, 'costs', yearOf(cost.date))}#${id}`;
   if (project.rates.some((row) => row.id === id)) return `${to.costs(project)}#${id}`;
-  if (project.hours.some((row) => row.id === id)) return `${to.hours(project)}#${id}`;
+  const worked = project.hours.find((row) => row.id === id);
+  if (worked) return `${to.ledgerYear(project, 'hours', yearOf(worked.date))}#${id}`;
   const order = project.orders.find((row) => row.rowId === id);
   if (order) return `${to.budget(project)}#${order.id}`;
   if (project.budgets.some((row) => row.id === id)) return `${to.budget(project)}#${id}`;

@@ -1,6 +1,7 @@
 import type { Book, Project } from '../book/types.ts';
 import { hasBudget } from '../cost/budget-figures.ts';
 import { escapeXml } from '../draw/svg.ts';
+import { yearOf, yearsOf } from '../ledger/by-year.ts';
 import { type Day, latestDay } from '../time/day.ts';
 import type { Addresses } from './address.ts';
 import { newestMark } from './ledger-marks.ts';
@@ -40,6 +41,14 @@ export function sitePages(book: Book, to: Addresses): SitePage[] {
       to.choices(project),
       to.dossier(project),
     ].map((path) => ({ path, changed: project.lastDay })),
+    ...(['costs', 'hours'] as const).flatMap((what) =>
+      yearsOf(project[what]).map((year) => ({
+        path: to.ledgerYear(project, what, year),
+        changed: latestDay(
+          project[what].map(({ date }) => date).filter((date) => yearOf(date) === year),
+        ),
+      })),
+    ),
     ...project.now.parts.map(({ part, since }) => ({
       path: to.part(project, part.id),
       changed: since,

@@ -1,6 +1,7 @@
 import { dossier } from './de/dossier.ts';
 import { finding } from './de/finding.ts';
 import { general } from './de/general.ts';
+import { ledger } from './de/ledger.ts';
 import { log } from './de/log.ts';
 import { marks } from './de/marks.ts';
 import { measure } from './de/measure.ts';
@@ -14,6 +15,7 @@ import type { Words } from './words.ts';
 
 /** German. */
 export const de: Words = {
+  ledger,
   general,
   money,
   measure,

@@ -1,6 +1,7 @@
 import { dossier } from './en/dossier.ts';
 import { finding } from './en/finding.ts';
 import { general } from './en/general.ts';
+import { ledger } from './en/ledger.ts';
 import { log } from './en/log.ts';
 import { marks } from './en/marks.ts';
 import { measure } from './en/measure.ts';
@@ -13,6 +14,7 @@ import { sheet } from './en/sheet.ts';
 
 /** English, the measure for all other languages. */
 export const en = {
+  ledger,
   general,
   money,
   measure,

@@ -1,3 +1,4 @@
+import { yearsOf } from '../../src/ledger/by-year.ts';
 import { openBuiltDemo } from '../site/built-book.ts';
 
 /** Addresses of one page of every kind, below the site's root, and of as many entries as it takes to see every component. */
@@ -10,14 +11,20 @@ export async function pageKinds(): Promise<string[]> {
   const photo = project?.photoRecords.find(({ callouts }) => callouts)?.id;
   if (!project || !spec || !donor || !part || !photo)
     throw new Error('the demo has no project under way with all kinds of page');
+  const years = {
+    costs: yearsOf(project.costs).at(-1),
+    hours: yearsOf(project.hours).at(-1),
+  };
   const inProject = [
     '',
     'log/',
     'costs/',
+    `costs/${years.costs}/`,
     'budget/',
     'costs/parts/',
     `donors/${donor}/`,
     'hours/',
+    `hours/${years.hours}/`,
     'plan/',
     'forecast/',
     'earned-value/',

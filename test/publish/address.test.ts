@@ -41,8 +41,8 @@ describe('addressesOf a site at the root of its host', () => {
   });
 
   test.each([
-    ['an hours row', 'h-002', '/press/hours/#h-002'],
-    ['a cost row', 'c-001', '/press/costs/#c-001'],
+    ['an hours row', 'h-002', '/press/hours/2025/#h-002'],
+    ['a cost row', 'c-001', '/press/costs/2025/#c-001'],
     ['a reading, on the page of its spec', 'r-002', '/press/specs/ram-play/#r-002'],
     ['a part', 'gib', '/press/parts/gib/'],
     ['a search', 's-001', '/press/parts/#s-001'],
@@ -64,7 +64,7 @@ describe('addressesOf a site at the root of its host', () => {
 test('addressesOf a site in a folder of its host puts the folder before everything', () => {
   const to = addressesOf('https://host.example/~ines/shed/');
   expect(to.home()).toBe('/~ines/shed/');
-  expect(to.row(press, 'c-001')).toBe('/~ines/shed/press/costs/#c-001');
+  expect(to.row(press, 'c-001')).toBe('/~ines/shed/press/costs/2025/#c-001');
   expect(to.absolute(to.feed())).toBe('https://host.example/~ines/shed/feed.atom');
 });
 

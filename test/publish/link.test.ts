@@ -13,8 +13,8 @@ describe('resolveLink', () => {
   test.each([
     ['spec:ram-play', '/press/specs/ram-play/'],
     ['part:gib', '/press/parts/gib/'],
-    ['cost:c-002', '/press/costs/#c-002'],
-    ['row:h-001', '/press/hours/#h-001'],
+    ['cost:c-002', '/press/costs/2025/#c-002'],
+    ['row:h-001', '/press/hours/2025/#h-001'],
     ['row:r-001', '/press/specs/ram-play/#r-001'],
     ['phase:rebuild', '/press/hours/#phase-rebuild'],
     ['source:press', '/press/sources/#source-press'],

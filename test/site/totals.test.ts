@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Breakdown } from '../../src/book/figure.ts';
 import { showMoney } from '../../src/money/money.ts';
+import { yearOf, yearsOf } from '../../src/ledger/by-year.ts';
+import type { Day } from '../../src/time/day.ts';
 import { isoDuration, showDuration } from '../../src/time/duration.ts';
 import { openBuiltDemo } from './built-book.ts';
 import { attribute, type Element, select, textOf } from './pages.ts';
@@ -34,6 +36,8 @@ describe.each(book.projects.map((project) => ({ project, id: project.id })))(
   '$id',
   ({ project, id }) => {
     const view = project.now;
+    const rowOnItsPage = (what: 'costs' | 'hours', row: { id: string; date: Day }) =>
+      select(page(`${id}/${what}/${yearOf(row.date)}/`).root, `#${row.id}`)[0];
 
     test('the cost page shows the total of the book, and its last row runs up to it', () => {
       const { root } = page(`${id}/costs/`);
@@ -44,11 +48,39 @@ describe.each(book.projects.map((project) => ({ project, id: project.id })))(
         pounds(total),
       ]);
 
-      const rows = project.costs.map((row) => select(root, `#${row.id}`)[0]);
+      const rows = project.costs.map((row) => rowOnItsPage('costs', row));
       const amounts = rows.flatMap((row) => (row ? values(select(row, 'data'), 'value') : 'none'));
       expect(amounts).toEqual(project.costs.map(({ counted }) => String(counted.minor)));
       expect(cellsOf(rows.at(-1)).at(-1)).toBe(pounds(total));
     });
+
+    test.each(['costs', 'hours'] as const)(
+      'the %s go on from year to year: each begins where the one before ended, and every row has its old place too',
+      (what) => {
+        const overview = page(`${id}/${what}/`).root;
+        const years = yearsOf(project[what]);
+        const ends = years.map((year) => {
+          const { root } = page(`${id}/${what}/${year}/`);
+          const carried = select(root, '.carried')[0];
+          const last = select(root, 'tbody')[0];
+          const totals = last ? select(last, 'tr').map((row) => cellsOf(row).at(-1)) : [];
+          return {
+            begins: carried && cellsOf(carried).at(-1),
+            ends: totals.filter((text) => text !== 'not counted').at(-1),
+          };
+        });
+        expect(ends.map(({ begins }) => begins)).toEqual([
+          undefined,
+          ...ends.slice(0, -1).map((year) => year.ends),
+        ]);
+        for (const row of project[what]) {
+          const [old] = select(overview, `#${row.id}`).flatMap((place) => select(place, 'a'));
+          expect(old && attribute(old, 'href')).toBe(
+            `/${id}/${what}/${yearOf(row.date)}/#${row.id}`,
+          );
+        }
+      },
+    );
 
     test('the sums by category, phase and source are those of the book, and each opens to all its rows', () => {
       expectSums(`${id}/costs/`, 'category', view.costsByCategory, pounds);
@@ -65,7 +97,7 @@ describe.each(book.projects.map((project) => ({ project, id: project.id })))(
         `${showDuration(total)} h`,
       ]);
 
-      const rows = project.hours.map((row) => select(root, `#${row.id}`)[0]);
+      const rows = project.hours.map((row) => rowOnItsPage('hours', row));
       expect(rows.map((row) => cellsOf(row).at(-2))).toEqual(
         project.hours.map(({ hours }) => showDuration(hours)),
       );
