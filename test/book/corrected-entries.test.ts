@@ -176,8 +176,8 @@ describe('a correction', () => {
     expect(
       ['c-1', 'h-2', 'x-1', 'r-1', 'o-2', 'gib', 'gib-2', 'w-1'].map((id) => to.row(project, id)),
     ).toEqual([
-      '/drill-press/costs/#c-1',
-      '/drill-press/hours/#h-2',
+      '/drill-press/costs/2025/#c-1',
+      '/drill-press/hours/2025/#h-2',
       '/drill-press/costs/#x-1',
       '/drill-press/specs/play/#r-1',
       '/drill-press/budget/#o-1',

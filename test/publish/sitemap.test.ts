@@ -31,6 +31,8 @@ test('sitePages lists every page with the day its content last changed, and no d
     '/press/survey/ 2025-04-13',
     '/press/choices/ 2025-04-13',
     '/press/dossier/ 2025-04-13',
+    '/press/costs/2025/ 2025-03-10',
+    '/press/hours/2025/ 2025-03-08',
     '/press/parts/gib/ 2025-04-12',
     '/press/parts/nut/ undefined',
     '/press/log/2025-04-13-the-ram-slides/ 2025-04-13',

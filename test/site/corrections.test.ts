@@ -46,7 +46,7 @@ test('the totals of an entry are followed from the ledger of today, where rows w
 });
 
 describe('a row that no longer counts', () => {
-  const costs = rowsOf('costs').filter(({ text }) => /^c-/.test(text));
+  const costs = rowsOf('costs/2025').filter(({ text }) => /^c-/.test(text));
 
   test('stays where it stood, struck, with the reason, and the running total passes over it', () => {
     const [, old, , atOldRate] = costs;
@@ -67,7 +67,7 @@ describe('a row that no longer counts', () => {
       const row = rowsOf(page).find((item) => item.id === id);
       return [row?.struck.length !== 0, row?.text.includes('by')];
     };
-    expect(struck('hours', 'h-001')).toEqual([true, true]);
+    expect(struck('hours/2025', 'h-001')).toEqual([true, true]);
     expect(struck('specs/ram-play', 'r-001')).toEqual([true, true]);
     expect(struck('parts', 's-001')).toEqual([true, true]);
   });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Breakdown } from '../../src/book/figure.ts';
-import { showMoney } from '../../src/money/money.ts';
 import { yearOf, yearsOf } from '../../src/ledger/by-year.ts';
+import { showMoney } from '../../src/money/money.ts';
 import type { Day } from '../../src/time/day.ts';
 import { isoDuration, showDuration } from '../../src/time/duration.ts';
 import { openBuiltDemo } from './built-book.ts';
