@@ -13,6 +13,7 @@ import { countProblems, describeProblems, plural } from './print-problems.ts';
 import { type Replacement, replaceFolder } from './replace-folder.ts';
 import { terminal } from './terminal.ts';
 import { writeFeeds } from './write-feeds.ts';
+import { writeSearch } from './write-search.ts';
 
 const shown = relative(process.cwd(), siteDir) || siteDir;
 
@@ -69,6 +70,7 @@ async function render(target: Replacement, book: Book): Promise<string | undefin
   try {
     await astroBuild({ logLevel: 'warn', mode: 'production' });
     await writeFeeds(target.fresh, book);
+    await writeSearch(target.fresh, book);
   } catch (error) {
     return (error as Error).message;
   }

@@ -8,10 +8,13 @@ export type FeedKind = 'atom' | 'json';
 export interface Addresses {
   home(): string;
   method(): string;
+  search(): string;
   /** The feed of entries of the site or of a project, or an archive of it. */
   feed(kind?: FeedKind, project?: Project, archive?: number): string;
   project(project: Project): string;
   log(project: Project): string;
+  /** The index, as at the back of a handbook. */
+  backIndex(project: Project): string;
   entry(project: Project, entry: Entry): string;
   specs(project: Project): string;
   spec(project: Project, id: string): string;
@@ -42,6 +45,8 @@ export interface Addresses {
   /** What each part really cost. */
   partCosts(project: Project): string;
   parts(project: Project): string;
+  /** The parts of a system. */
+  system(project: Project, system: string): string;
   /** All that is known of one part. */
   part(project: Project, id: string): string;
   /** Where it all came from. */
@@ -83,10 +88,12 @@ export function addressesOf(address: string): Addresses {
   const to: Addresses = {
     home: () => base,
     method: () => `${base}method/`,
+    search: () => `${base}search/`,
     feed: (kind = 'atom', project = undefined, archive = undefined) =>
       `${project ? inProject(project) : base}feed${archive ? `/${archive}` : ''}.${kind}`,
     project: (project) => inProject(project),
     log: (project) => inProject(project, 'log/'),
+    backIndex: (project) => inProject(project, 'index/'),
     entry: (project, entry) => inProject(project, `log/${entry.slug}/`),
     specs: (project) => inProject(project, 'specs/'),
     spec: (project, id) => inProject(project, `specs/${id}/`),
@@ -109,6 +116,7 @@ export function addressesOf(address: string): Addresses {
     donor: (project, source) => inProject(project, `donors/${source}/`),
     partCosts: (project) => inProject(project, 'costs/parts/'),
     parts: (project) => inProject(project, 'parts/'),
+    system: (project, system) => `${to.parts(project)}#system-${system}`,
     part: (project, id) => inProject(project, `parts/${id}/`),
     sources: (project) => inProject(project, 'sources/'),
     wanted: (project) => inProject(project, 'wanted/'),

@@ -21,6 +21,7 @@ export function sitePages(book: Book, to: Addresses): SitePage[] {
     ...[
       to.project(project),
       to.log(project),
+      to.backIndex(project),
       to.specs(project),
       to.costs(project),
       to.partCosts(project),

@@ -18,6 +18,7 @@ export async function pageKinds(): Promise<string[]> {
   const inProject = [
     '',
     'log/',
+    'index/',
     'costs/',
     `costs/${years.costs}/`,
     'budget/',
@@ -46,6 +47,7 @@ export async function pageKinds(): Promise<string[]> {
   return [
     '',
     'method/',
+    'search/',
     '404.html',
     ...inProject.map((path) => `${project.id}/${path}`),
     ...entriesWithEverything(book.projects),

@@ -15,6 +15,7 @@ test('sitePages lists every page with the day its content last changed, and no d
     '/method/ 2025-04-13',
     '/press/ 2025-04-13',
     '/press/log/ 2025-04-13',
+    '/press/index/ 2025-04-13',
     '/press/specs/ 2025-04-13',
     '/press/costs/ 2025-04-13',
     '/press/costs/parts/ 2025-04-13',

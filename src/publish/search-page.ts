@@ -1,0 +1,50 @@
+import type { Book } from '../book/types.ts';
+import { escapeXml } from '../draw/svg.ts';
+import type { Addresses } from './address.ts';
+import { sitePages } from './sitemap.ts';
+
+/** What sort of page a result of the search is; each has its words. */
+export const pageKinds = ['entry', 'spec', 'part', 'photo', 'ledger', 'project', 'about'] as const;
+export type PageKind = (typeof pageKinds)[number];
+
+/** A page as it is searched: where it is, and the attributes that its main part gets before it is indexed. */
+export interface SearchedPage {
+  readonly path: string;
+  readonly attributes: string;
+}
+
+/** Every page that is searched, with its kind, project and day. Those of ledgers stand for their rows. */
+export function searchedPages(book: Book, to: Addresses): SearchedPage[] {
+  return sitePages(book, to).flatMap(({ path, changed }) => {
+    const [id = '', room = '', ...below] = path.slice(to.home().length).split('/');
+    if (REPEATS.has(room)) return [];
+    const project = book.projects.find((one) => one.id === id);
+    const facts = [
+      ['kind', kindOf(room, below.join('') !== '', project !== undefined)],
+      ...(project ? [['project', project.info.name]] : []),
+      ...(changed ? [['date', changed]] : []),
+    ];
+    const said = facts.map(([name, value]) => `${name}:${value}`);
+    const attributes = `data-pagefind-body data-pagefind-meta="${escapeXml(said.join(', '))}"`;
+    return [{ path, attributes }];
+  });
+}
+
+/** Rooms of a project that hold a page of this kind for each thing. */
+const ROOMS: Readonly<Record<string, PageKind>> = {
+  log: 'entry',
+  specs: 'spec',
+  parts: 'part',
+  photos: 'photo',
+};
+
+/** Rooms that say again what other pages say. */
+const REPEATS = new Set(['index', 'dossier']);
+
+const LEDGERS = new Set(['costs', 'hours', 'budget', 'data', 'marks', 'corrections', 'donors']);
+
+function kindOf(room: string, below: boolean, inProject: boolean): PageKind {
+  if (!inProject) return 'about';
+  if (LEDGERS.has(room)) return 'ledger';
+  return (below && ROOMS[room]) || 'project';
+}
