@@ -18,9 +18,9 @@ export async function writeSearch(site: string, book: Book): Promise<void> {
   const { index } = await createIndex({ forceLanguage: tongueOf(book.site.language).tag });
   if (index === undefined) throw new Error('the search index could not be started');
   try {
-    for (const { path, attributes } of searchedPages(book, to)) {
+    for (const { path, notes } of searchedPages(book, to)) {
       const page = await readFile(join(site, path.slice(to.home().length), 'index.html'), 'utf8');
-      const content = page.replace(MAIN, `${MAIN} ${attributes}`);
+      const content = page.replace(`${MAIN}>`, `${MAIN} data-pagefind-body>${notes}`);
       const { errors } = await index.addHTMLFile({ url: path, content });
       if (errors.length > 0) throw new Error(`${path} can't be searched: ${errors.join(', ')}`);
     }

@@ -13,6 +13,13 @@ function excerptOf(html) {
   return quote;
 }
 
+/** Whether a page has a word that begins like one asked for: where nothing fits, the library cuts words down to their first letter. */
+function isMeant({ excerpt }, query) {
+  const marked = [...excerpt.matchAll(/<mark>([^<]*)</g)].map(([, text]) => text.toLowerCase());
+  const asked = query.toLowerCase().split(/\\s+/).map((word) => word.slice(0, 3));
+  return marked.some((text) => asked.some((start) => text.includes(start)));
+}
+
 customElements.define('site-search', class extends HTMLElement {
   connectedCallback() {
     const form = this.querySelector('form');
@@ -35,9 +42,10 @@ customElements.define('site-search', class extends HTMLElement {
     try {
       const library = await import(this.dataset.library);
       const { results } = await library.search(query);
-      const pages = await Promise.all(results.slice(0, MOST).map((result) => result.data()));
+      const first = await Promise.all(results.slice(0, MOST).map((result) => result.data()));
+      const pages = first.filter((page) => isMeant(page, query));
       list.replaceChildren(...pages.map((page) => this.line(page)));
-      const count = results.length;
+      const count = results.length > MOST ? results.length : pages.length;
       const text = ['none', 'one'][count] ?? (count > MOST ? 'first' : 'some');
       this.say(fill(this.texts[text], { query, count, shown: MOST }));
     } catch {

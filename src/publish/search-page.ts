@@ -7,10 +7,10 @@ import { sitePages } from './sitemap.ts';
 export const pageKinds = ['entry', 'spec', 'part', 'photo', 'ledger', 'project', 'about'] as const;
 export type PageKind = (typeof pageKinds)[number];
 
-/** A page as it is searched: where it is, and the attributes that its main part gets before it is indexed. */
+/** A page as it is searched: where it is, and what is put at the head of its main part before it is indexed. */
 export interface SearchedPage {
   readonly path: string;
-  readonly attributes: string;
+  readonly notes: string;
 }
 
 /** Every page that is searched, with its kind, project and day. Those of ledgers stand for their rows. */
@@ -24,9 +24,11 @@ export function searchedPages(book: Book, to: Addresses): SearchedPage[] {
       ...(project ? [['project', project.info.name]] : []),
       ...(changed ? [['date', changed]] : []),
     ];
-    const said = facts.map(([name, value]) => `${name}:${value}`);
-    const attributes = `data-pagefind-body data-pagefind-meta="${escapeXml(said.join(', '))}"`;
-    return [{ path, attributes }];
+    // A value may hold commas, so each stands on an element of its own.
+    const notes = facts.map(
+      ([name, value]) => `<i data-pagefind-meta="${escapeXml(`${name}:${value}`)}"></i>`,
+    );
+    return [{ path, notes: notes.join('') }];
   });
 }
 
