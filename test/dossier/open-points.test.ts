@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { correctionLines } from '../../src/dossier/correction-lines.ts';
 import { openPoints } from '../../src/dossier/open-points.ts';
 import { sectionsOf } from '../../src/dossier/sections.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import { projectOf, type Written } from '../book/project-of.ts';
 
 const lists = {
@@ -102,7 +103,9 @@ const project = projectOf({ lists });
 
 describe('open points', () => {
   it('are phases, specs without a good verdict, wanted parts and waits, and nothing that is settled', () => {
-    const told = openPoints(project.now).map(({ id, why, since }) => `${id}: ${why}, ${since}`);
+    const told = openPoints(project.now, wordsOf('en')).map(
+      ({ id, why, since }) => `${id}: ${why}, ${since}`,
+    );
     expect(told).toEqual([
       'build: phase not started, undefined',
       'play: does not meet its limits, 2025-03-05',
