@@ -119,6 +119,22 @@ describe('open points', () => {
   });
 });
 
+describe('open points in German', () => {
+  it('say why in German, with nothing of the English left', () => {
+    const told = openPoints(project.now, wordsOf('de')).map(({ id, why }) => `${id}: ${why}`);
+    expect(told).toEqual([
+      'build: Phase nicht begonnen',
+      'play: hält seine Grenzen nicht ein',
+      'wear: unentschieden: Die Grenze liegt innerhalb von ± U',
+      'gap: kein Urteil, da die Messunsicherheit nicht bekannt ist',
+      'lift: nicht gemessen',
+      'runout: das Ziel ist nicht erreicht',
+      'nut: gesucht, bisher 0 Suchen',
+      'w-1: wird erwartet, überfällig',
+    ]);
+  });
+});
+
 describe('corrections in a dossier', () => {
   const told = (costs: string) =>
     correctionLines(projectOf({ project: { dossier: { costs } }, lists }), 'en-GB').map(

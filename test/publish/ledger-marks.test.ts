@@ -38,6 +38,8 @@ test('a mark is shown with its rows, its day, its root, and who signed it', () =
   expect(root).toBe(Buffer.from(mark.root).toString('base64'));
   expect(root.startsWith(shortRoot.slice(0, -1))).toBe(true);
   expect(signedBy(mark, press, wordsOf('en'))).toBe('nobody');
+  expect(signedBy(mark, press, wordsOf('de'))).toBe('niemandem');
+  expect(showMark(mark, 'de').rows).toBe(`${mark.size} Zeilen`);
 });
 
 test('the feed gives size and root with each entry, and a related link to the page of marks', () => {

@@ -10,9 +10,9 @@ export const page: Words['marks']['page'] = {
   keepACopy:
     'Sie stehen in {marks}. Eine Abschrift davon ist aufzubewahren: Mit ihr kann später niemand eine andere Vergangenheit vorzeigen. Ein Teil, eine Bestellung oder eine Vorbereitung, die seither gewachsen ist (eingebaut, abgeschlossen, zurück), steht in einer späteren Prüfmarke erneut, unter eigener Kennung; die frühere Zeile bleibt.',
   shows: 'Was das zeigt und was nicht',
-  tamperEvident: 'fälschungserkennbar',
+  tamperEvident: 'verrät nachträgliche Änderungen',
   evident:
-    'Das Werkstattbuch ist {tamperEvident}: Wurde eine Zeile unter einer Prüfmarke nachträglich geändert, verschoben oder entfernt, kann das jeder erkennen.',
+    'Das Werkstattbuch {tamperEvident}: Wurde eine Zeile unter einer Prüfmarke danach geändert, verschoben oder entfernt, kann das jeder erkennen.',
   notTrue:
     'Es kann nicht zeigen, dass eine Zeile wahr ist oder dass keine fehlt: Was nie aufgeschrieben wurde, ist nicht enthalten.',
   date: 'Für das Datum einer Prüfmarke steht nur das Wort des Erbauers, sofern niemand eine Abschrift von jenem Tag aufbewahrt hat. Zeilen mit einem Datum vor der ersten Prüfmarke können an deren Tag geschrieben worden sein.',
