@@ -2,9 +2,9 @@ import { effectOf } from '../book/effect.ts';
 import { rowLine } from '../book/row-line.ts';
 import type { Project } from '../book/types.ts';
 import type { Correction } from '../ledger/corrections.ts';
-import { WITHHELD } from '../ledger/withheld.ts';
 import { showMoney } from '../money/money.ts';
 import { showDuration } from '../time/duration.ts';
+import { wordsOf } from '../words/words.ts';
 
 /** A correction as the dossier prints it. */
 export interface CorrectionLine {
@@ -20,23 +20,25 @@ const ABOUT_MONEY: ReadonlySet<string> = new Set(['costs', 'orders', 'budgets', 
 /** All corrections of a project in words; without amounts where its dossier tells none. */
 export function correctionLines(project: Project, language: string): readonly CorrectionLine[] {
   const tellsMoney = project.info.dossier.costs !== 'none';
-  const line = (id: string) => rowLine(project, id, language) ?? WITHHELD;
+  const { dossier, marks } = wordsOf(language);
+  const line = (id: string) => rowLine(project, id, language) ?? marks.withheld;
   return project.corrections.map((correction) => {
     const { kind, old, by } = correction;
     const isTold = tellsMoney || !ABOUT_MONEY.has(kind);
-    const words = (id: string) => (isTold ? line(id) : 'a row about money');
+    const told = (id: string) => (isTold ? line(id) : dossier.rows.corrections.aboutMoney);
     return {
       correction,
-      before: words(old),
-      after: by === undefined ? 'nothing: it was withdrawn' : words(by),
+      before: told(old),
+      after: by === undefined ? marks.corrections.nothing : told(by),
       effect: isTold ? effectText(project, correction, language) : '–',
     };
   });
 }
 
 function effectText(project: Project, correction: Correction, language: string): string {
+  const { marks } = wordsOf(language);
   const { money, minutes, withheld } = effectOf(project, correction);
-  if (withheld) return WITHHELD;
+  if (withheld) return marks.withheld;
   if (money) return showMoney(money, language);
-  return minutes === undefined ? 'none' : `${showDuration(minutes)} h`;
+  return minutes === undefined ? marks.corrections.noEffect : `${showDuration(minutes)} h`;
 }

@@ -1,7 +1,5 @@
 import type { Project } from '../book/types.ts';
-
-/** What stands on a page where a number is not released. */
-export const NOT_PUBLISHED = 'not published';
+import type { Words } from '../words/words.ts';
 
 /** A number of a machine as anybody may see it. */
 export interface ShownMark {
@@ -20,18 +18,22 @@ export function maskNumber(number: string): string {
 }
 
 /** The numbers that say which machine it is, in the order of project.yaml, none of them whole. */
-export function shownMarks(project: Project): readonly ShownMark[] {
+export function shownMarks(project: Project, words: Words): readonly ShownMark[] {
   return (project.info.identity?.marks ?? []).map(({ what, where, source, value, released }) => ({
     what,
     where,
     machine: sourceName(project, source),
-    value: maskedValue(value, released),
+    value: maskedValue(value, released, words.dossier.identity),
   }));
 }
 
-function maskedValue(value: string | undefined, released: boolean): string {
-  if (value === undefined) return 'not written down';
-  return released ? maskNumber(value) : NOT_PUBLISHED;
+function maskedValue(
+  value: string | undefined,
+  released: boolean,
+  { notPublished, notWrittenDown }: Words['dossier']['identity'],
+): string {
+  if (value === undefined) return notWrittenDown;
+  return released ? maskNumber(value) : notPublished;
 }
 
 /** The whole numbers in the same order. Private: for the builder's own print, never for a page. */

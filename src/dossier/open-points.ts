@@ -2,6 +2,7 @@ import type { View } from '../book/types.ts';
 import { wantedOn } from '../parts/wanted.ts';
 import { planOn } from '../plan/project-plan.ts';
 import type { Day } from '../time/day.ts';
+import type { Words } from '../words/words.ts';
 
 /** Something that is not settled on the day of the dossier. */
 export interface OpenPoint {
@@ -16,45 +17,59 @@ export interface OpenPoint {
 }
 
 /** All that is open on the view's day: phases, specs without a value or a good verdict, wanted parts, and what is waited for. */
-export function openPoints(view: View): readonly OpenPoint[] {
-  return [...openPhases(view), ...openSpecs(view), ...wantedParts(view), ...holds(view)];
+export function openPoints(view: View, { dossier }: Words): readonly OpenPoint[] {
+  const { open, rows } = dossier;
+  return [
+    ...openPhases(view, open, rows.work.states),
+    ...openSpecs(view, open),
+    ...wantedParts(view, open),
+    ...holds(view, open),
+  ];
 }
 
-function openPhases({ phases }: View): OpenPoint[] {
+type Said = Words['dossier']['open'];
+
+function openPhases(
+  { phases }: View,
+  open: Said,
+  states: Words['dossier']['rows']['work']['states'],
+): OpenPoint[] {
   return phases
     .filter(({ state }) => state !== 'finished')
     .map(({ phase, state, start }) => ({
       ...{ kind: 'phase', id: phase.id, what: phase.name },
-      ...{ why: `phase ${state}`, since: start },
+      ...{ why: open.phase(states[state]), since: start },
     }));
 }
 
-function openSpecs({ specs }: View): OpenPoint[] {
+function openSpecs({ specs }: View, open: Said): OpenPoint[] {
   return specs.flatMap((figures): OpenPoint[] => {
     const { spec, latest, limits, verdict, reached } = figures;
     const point = { kind: 'spec', id: spec.id, what: spec.name, since: latest?.date } as const;
-    if (latest === undefined) return [{ ...point, why: 'not measured' }];
-    if (limits !== undefined && verdict === undefined)
-      return [{ ...point, why: 'no verdict, since its uncertainty is not known' }];
-    if (verdict === 'does not meet') return [{ ...point, why: 'does not meet its limits' }];
-    if (verdict === 'undecided') return [{ ...point, why: 'undecided: the limit lies inside ± U' }];
+    if (latest === undefined) return [{ ...point, why: open.notMeasured }];
+    if (limits !== undefined && verdict === undefined) return [{ ...point, why: open.noVerdict }];
+    if (verdict === 'does not meet') return [{ ...point, why: open.doesNotMeet }];
+    if (verdict === 'undecided') return [{ ...point, why: open.undecided }];
     if (reached === undefined || reached === 'reached') return [];
-    return [{ ...point, kind: 'target', why: `its target is ${reached}` }];
+    return [{ ...point, kind: 'target', why: open.target[reached] }];
   });
 }
 
-function wantedParts(view: View): OpenPoint[] {
+function wantedParts(view: View, open: Said): OpenPoint[] {
   return wantedOn(view).wanted.map(({ item, since, tries }) => ({
     ...{ kind: 'part', id: item.part.id, what: item.part.name, since },
-    why: `wanted, ${tries.value} ${tries.value === 1 ? 'search' : 'searches'} so far`,
+    why: open.wanted(tries.value),
   }));
 }
 
-function holds(view: View): OpenPoint[] {
+function holds(view: View, open: Said): OpenPoint[] {
   return planOn(view)
     .holds.filter(({ kind }) => kind !== 'part')
-    .map(({ id, kind, what, since, expected, overdue }) => ({
-      ...{ kind: 'hold', id, what, since, expected },
-      why: `${kind === 'wait' ? 'waited for' : 'sent out'}${overdue ? ', overdue' : ''}`,
-    }));
+    .map(({ id, kind, what, since, expected, overdue }) => {
+      const why = kind === 'wait' ? open.waitedFor : open.sentOut;
+      return {
+        ...{ kind: 'hold', id, what, since, expected },
+        why: overdue ? open.overdue(why) : why,
+      };
+    });
 }

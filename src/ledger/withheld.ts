@@ -1,8 +1,9 @@
 import type { CostRow } from '../cost/cost-row.ts';
 import { sum, zero } from '../money/money.ts';
 import type { Day } from '../time/day.ts';
+import type { Words } from '../words/words.ts';
 
-/** What stands in place of a text that the builder keeps to herself. */
+/** What stands in the data in place of a text that the builder keeps to herself; pages say it in their language. */
 export const WITHHELD = 'withheld';
 
 interface Withholding {
@@ -12,6 +13,18 @@ interface Withholding {
 /** Whether a row keeps a field of its own at home. */
 export function withholds(row: Withholding, field: string): boolean {
   return row.withhold?.includes(field) ?? false;
+}
+
+interface Told extends Withholding {
+  readonly what: string;
+  /** Set where the row stands for so many rows whose amounts are not published. */
+  readonly withheldRows?: number | undefined;
+}
+
+/** What a row says of itself, in the words of a page where the words are ours and not the builder's. */
+export function toldOf(row: Told, { marks }: Words): string {
+  if (row.withheldRows !== undefined) return marks.withheldTogether(row.withheldRows);
+  return withholds(row, 'what') ? marks.withheld : row.what;
 }
 
 /** A row as it may be published: what it withholds is gone, or says so where something must stand. */

@@ -1,5 +1,6 @@
 import type { Project } from '../book/types.ts';
 import type { Site } from '../model/kinds.ts';
+import { type Words, wordsOf } from '../words/words.ts';
 import type { Addresses } from './address.ts';
 import { bookJson } from './book-json.ts';
 import { bookSchema } from './book-schema.ts';
@@ -21,12 +22,13 @@ export function dataFiles(
   project: Project,
   { site, to }: { site: Site; to: Addresses },
 ): DataFiles {
-  const made = ledgerTables(project);
+  const words = wordsOf(site.language);
+  const made = ledgerTables(project, words);
   const tables = made.map((table) => ({ table, path: `${table.name}.csv`, text: csvOf(table) }));
   const addressOf = (name: string) => to.absolute(to.dataFile(project, name));
   const info = {
     name: project.id,
-    title: `Ledger of ${project.info.name}`,
+    title: words.marks.data.ledgerOf(project.info.name),
     description: project.info.summary,
     address: addressOf('datapackage.json'),
     homepage: to.absolute(to.data(project)),
@@ -56,21 +58,17 @@ export interface ListedFile {
 }
 
 /** All files with their sizes, as a reader of the language sees them. */
-export function fileList(files: DataFiles, language: string): readonly ListedFile[] {
+export function fileList(
+  files: DataFiles,
+  language: string,
+  { marks: { data } }: Words,
+): readonly ListedFile[] {
   const show = (count: number) => new Intl.NumberFormat(language).format(count);
   const sizeOf = (text: string) => show(Buffer.byteLength(text));
   const whole = [
-    [
-      'datapackage.json',
-      'Describes the tables: columns, keys, units, sizes, SHA-256.',
-      files.descriptor,
-    ],
-    [
-      'book.json',
-      'The whole book in one file: all tables, all totals with their rows, all values of specs.',
-      files.book,
-    ],
-    ['book.schema.json', 'JSON Schema of the whole book.', files.bookSchema],
+    ['datapackage.json', data.descriptor, files.descriptor],
+    ['book.json', data.book, files.book],
+    ['book.schema.json', data.schema, files.bookSchema],
   ] as const;
   return [
     ...whole.map(([name, about, text]) => ({ name, about, rows: '', bytes: sizeOf(text) })),

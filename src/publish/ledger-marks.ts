@@ -4,6 +4,7 @@ import { toBase64 } from '../trust/hash.ts';
 import type { Mark } from '../trust/mark.ts';
 import { type PublishedLedger, publishLedger } from '../trust/publish.ts';
 import { verifyMark } from '../trust/sign-mark.ts';
+import { type Words, wordsOf } from '../words/words.ts';
 
 /** The newest mark of a project, if it has any. */
 export function newestMark({ marks }: Project): Mark | undefined {
@@ -30,7 +31,7 @@ export interface ShownMark {
 export function showMark({ size, root, date }: Mark, language: string): ShownMark {
   const whole = toBase64(root);
   return {
-    rows: `${new Intl.NumberFormat(language).format(size)} ${size === 1 ? 'row' : 'rows'}`,
+    rows: wordsOf(language).marks.rows(new Intl.NumberFormat(language).format(size), size),
     date: showShortDay(date, language),
     root: whole,
     shortRoot: `${whole.slice(0, 12)}…`,
@@ -38,12 +39,12 @@ export function showMark({ size, root, date }: Mark, language: string): ShownMar
 }
 
 /** Who signed a mark, in words; only what the project's own key verifies is called signed by it. */
-export function signedBy(mark: Mark, { marks }: Project): string {
-  const own = marks?.key && verifyMark(mark, marks.key).holds ? 'the key below' : undefined;
+export function signedBy(mark: Mark, { marks }: Project, { marks: said }: Words): string {
+  const own = marks?.key && verifyMark(mark, marks.key).holds ? said.ownKey : undefined;
   const others = mark.signatures
     .map(({ name }) => name)
     .filter((name) => own === undefined || name !== marks?.key?.name);
-  return [own, ...others].filter((name) => name !== undefined).join(', ') || 'nobody';
+  return [own, ...others].filter((name) => name !== undefined).join(', ') || said.nobody;
 }
 
 const kept = new WeakMap<Project, PublishedLedger>();

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { correctionLines } from '../../src/dossier/correction-lines.ts';
 import { openPoints } from '../../src/dossier/open-points.ts';
 import { sectionsOf } from '../../src/dossier/sections.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import { projectOf, type Written } from '../book/project-of.ts';
 
 const lists = {
@@ -102,7 +103,9 @@ const project = projectOf({ lists });
 
 describe('open points', () => {
   it('are phases, specs without a good verdict, wanted parts and waits, and nothing that is settled', () => {
-    const told = openPoints(project.now).map(({ id, why, since }) => `${id}: ${why}, ${since}`);
+    const told = openPoints(project.now, wordsOf('en')).map(
+      ({ id, why, since }) => `${id}: ${why}, ${since}`,
+    );
     expect(told).toEqual([
       'build: phase not started, undefined',
       'play: does not meet its limits, 2025-03-05',
@@ -112,6 +115,22 @@ describe('open points', () => {
       'runout: its target is not reached, 2025-03-05',
       'nut: wanted, 0 searches so far, 2025-03-02',
       'w-1: waited for, overdue, 2025-03-03',
+    ]);
+  });
+});
+
+describe('open points in German', () => {
+  it('say why in German, with nothing of the English left', () => {
+    const told = openPoints(project.now, wordsOf('de')).map(({ id, why }) => `${id}: ${why}`);
+    expect(told).toEqual([
+      'build: Phase nicht begonnen',
+      'play: hält seine Grenzen nicht ein',
+      'wear: unentschieden: Die Grenze liegt innerhalb von ± U',
+      'gap: kein Urteil, da die Messunsicherheit nicht bekannt ist',
+      'lift: nicht gemessen',
+      'runout: das Ziel ist nicht erreicht',
+      'nut: gesucht, bisher 0 Suchen',
+      'w-1: wird erwartet, überfällig',
     ]);
   });
 });

@@ -3,6 +3,7 @@ import { addedSince } from '../../src/book/added.ts';
 import { effectOf } from '../../src/book/effect.ts';
 import { rowLine } from '../../src/book/row-line.ts';
 import { runningTotals } from '../../src/cost/costs.ts';
+import { toldOf } from '../../src/ledger/withheld.ts';
 import { addDays, type Day } from '../../src/time/day.ts';
 import { wordsOf } from '../../src/words/words.ts';
 import { projectOf, type Written } from '../book/project-of.ts';
@@ -189,4 +190,16 @@ describe('a row that withholds words', () => {
     for (const word of ['ada', 'neighbour', '44.44', 'friend', 'kitchen', 'Dropped'])
       expect(rows).not.toContain(word);
   });
+});
+
+test("what a row says of itself is the builder's, but for the words that stand in its place", () => {
+  const told = (language: string) =>
+    project.costs
+      .map((row) => toldOf(row, wordsOf(language)))
+      .filter((text) => !/^Thing/.test(text));
+  expect(told('en')).toEqual(['3 rows whose amounts are withheld, together']);
+  expect(told('de')).toEqual(['3 Zeilen mit zurückgehaltenen Beträgen, zusammen']);
+  const hiddenWhat = { what: 'withheld', withhold: ['what'] };
+  expect(toldOf(hiddenWhat, wordsOf('de'))).toBe('zurückgehalten');
+  expect(toldOf({ what: 'withheld' }, wordsOf('de'))).toBe('withheld');
 });

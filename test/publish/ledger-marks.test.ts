@@ -6,6 +6,7 @@ import { siteFeed } from '../../src/publish/entry-feed.ts';
 import { markOver, newestMark, showMark, signedBy } from '../../src/publish/ledger-marks.ts';
 import { sitePages } from '../../src/publish/sitemap.ts';
 import type { Day } from '../../src/time/day.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import { inContentFolder, NOON } from '../check/content-folder.ts';
 import { markPress } from '../check/marked-content.ts';
 
@@ -36,7 +37,9 @@ test('a mark is shown with its rows, its day, its root, and who signed it', () =
   expect(rows).toBe(`${mark.size} rows`);
   expect(root).toBe(Buffer.from(mark.root).toString('base64'));
   expect(root.startsWith(shortRoot.slice(0, -1))).toBe(true);
-  expect(signedBy(mark, press)).toBe('nobody');
+  expect(signedBy(mark, press, wordsOf('en'))).toBe('nobody');
+  expect(signedBy(mark, press, wordsOf('de'))).toBe('niemandem');
+  expect(showMark(mark, 'de').rows).toBe(`${mark.size} Zeilen`);
 });
 
 test('the feed gives size and root with each entry, and a related link to the page of marks', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { ledgerTables } from '../../src/publish/data/ledger-tables.ts';
 import type { Cell } from '../../src/publish/data/table.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import { projectOf, type Written } from '../book/project-of.ts';
 
 const project = projectOf({
@@ -114,7 +115,7 @@ function cost(id: string, amount: string): Written {
 
 /** Rows of a table as objects, empty cells left out. */
 function rowsOf(name: string) {
-  const table = ledgerTables(project).find((item) => item.name === name);
+  const table = ledgerTables(project, wordsOf('en')).find((item) => item.name === name);
   if (table === undefined) throw new Error(`no table ${name}`);
   return table.rows.map((cells) => {
     const named = cells.map((cell, index) => [table.columns[index]?.name, cell] as const);
@@ -223,7 +224,7 @@ describe('ledgerTables', () => {
   });
 
   test('holds nothing private or withheld in any cell', () => {
-    const cells = ledgerTables(project).flatMap(({ rows }) => rows.flat());
+    const cells = ledgerTables(project, wordsOf('en')).flatMap(({ rows }) => rows.flat());
     expect(cells.length).toBeGreaterThan(300);
     expect(
       cells.filter((cell) => /secret|7731|77\.31|\b7000\b|\b731\b/i.test(String(cell))),
@@ -231,10 +232,12 @@ describe('ledgerTables', () => {
   });
 
   test('has no column for a private field', () => {
-    const names = ledgerTables(project).flatMap(({ columns }) => columns.map(({ name }) => name));
+    const names = ledgerTables(project, wordsOf('en')).flatMap(({ columns }) =>
+      columns.map(({ name }) => name),
+    );
     for (const name of ['supplier', 'receipt', 'serial']) expect(names).not.toContain(name);
     expect(
-      ledgerTables(project).find(({ name }) => name === 'searches')?.columns,
+      ledgerTables(project, wordsOf('en')).find(({ name }) => name === 'searches')?.columns,
     ).not.toContainEqual(expect.objectContaining({ name: 'place' }));
   });
 

@@ -4,7 +4,6 @@ import { toDecimal, toMinor, type WrittenAmount } from '../../money/money.ts';
 import type { Quantity } from '../../units/quantity.ts';
 import { publicValue } from './public.ts';
 import type { Cell, ColumnOf } from './table.ts';
-import { columnWords } from './words.ts';
 
 /** What a cell needs to know besides its record. */
 export interface CellContext {
@@ -61,7 +60,7 @@ function fieldColumns(
   context: CellContext,
 ): readonly ColumnOf<object>[] {
   const name = columnName(field);
-  const description = columnWords[field] ?? facts.description ?? name;
+  const { description } = facts;
   const shown =
     <Value>(show: (value: Value) => Cell) =>
     (record: object) => {
@@ -69,7 +68,10 @@ function fieldColumns(
       // The schema of the field gives values of this type.
       return value === undefined ? undefined : show(value as Value);
     };
-  const column = { name, description, required, cell: shown((value: Cell) => value) };
+  const column = {
+    ...{ name, required, cell: shown((value: Cell) => value) },
+    ...(description === undefined ? {} : { description }),
+  };
 
   if (facts.item) return [];
   if (facts.ref === 'people')
@@ -132,7 +134,6 @@ function besides(
   return {
     name: `${name}_${end}`,
     type: 'string',
-    description: `${end} of ${name}`,
     required: required ?? false,
   };
 }

@@ -7,20 +7,19 @@ import { type Money, negate, toDecimal, type WrittenAmount } from '../../money/m
 import { type CellContext, columnsOf } from './columns.ts';
 import { listTable } from './lists.ts';
 import { inTotals, standsUntil } from './standing.ts';
-import { type ColumnOf, type Table, tableOf } from './table.ts';
-import { tableWords } from './words.ts';
+import { type BareTable, type ColumnOf, tableOf } from './table.ts';
 
 /**
  * The costs, and what bears each: the sums of `counted` where `in_totals` is true are the totals of the site. Rows whose amounts are
  * withheld are one row for each category, as the book has them.
  */
-export function costTables(project: Project, context: CellContext): readonly Table[] {
+export function costTables(project: Project, context: CellContext): readonly BareTable[] {
   // A row that counts at another rate since a correction stands there once for each; the newest is the one that counts.
   const rows = [...new Map(project.costs.map((row) => [row.id, row])).values()];
   const records = rows.map((row) => costRecord(row, new Set(rows.map(({ id }) => id))));
   const shares = { owner: 'costs', records };
   return [
-    tableOf<CostRecord>('costs', tableWords.costs, {
+    tableOf<CostRecord>('costs', {
       columns: costColumns(project, context),
       records,
     }),
@@ -61,21 +60,18 @@ function costColumns(project: Project, context: CellContext): readonly ColumnOf<
     {
       name: 'tax',
       type: 'number',
-      description: 'tax in the amount, where the row says it',
       minimum: 0,
       cell: ({ row }) => row.tax && decimalOf(row.tax),
     },
     {
       name: 'phase',
       type: 'string',
-      description: 'the phase that bears it all; where several do, they stand in cost_phases',
       ref: 'phases',
       cell: ({ row }) => (row.phases.length === 1 ? row.phases[0]?.id : undefined),
     },
     {
       name: 'rate',
       type: 'string',
-      description: 'the exchange rate that it counts at, where it is in another currency',
       ref: 'rates',
       cell: ({ row }) => row.rate?.id,
     },
@@ -86,15 +82,13 @@ function costColumns(project: Project, context: CellContext): readonly ColumnOf<
 }
 
 function shareColumns(name: 'phase' | 'part', context: CellContext): readonly ColumnOf<Share>[] {
-  const description = `the ${name} that bears it`;
   return [
-    { name, type: 'string', description, required: true, ref: `${name}s`, cell: ({ id }) => id },
+    { name, type: 'string', required: true, ref: `${name}s`, cell: ({ id }) => id },
     { ...countedColumn(context), cell: ({ money }) => money.minor },
   ];
 }
 
 function countedColumn({ currency }: CellContext) {
   const unit = `${10 ** -(exponentOf(currency) ?? 0)} ${currency}`;
-  const description = `what it counts for, in units of ${unit}; money that came in is negative`;
-  return { name: 'counted', type: 'integer', description, required: true, unit } as const;
+  return { name: 'counted', type: 'integer', required: true, unit } as const;
 }

@@ -4,16 +4,15 @@ import type { Day } from '../../time/day.ts';
 import { type CellContext, columnsOf } from './columns.ts';
 import { plainList } from './lists.ts';
 import { standsUntil } from './standing.ts';
-import { type ColumnOf, type Table, tableOf } from './table.ts';
-import { tableWords } from './words.ts';
+import { type BareTable, type ColumnOf, type TableName, tableOf } from './table.ts';
 
 /** What was found, weighed up, chosen, prepared and waited for, and what each row names. */
-export function decisionTables(decisions: Decisions, context: CellContext): readonly Table[] {
-  const own = (kind: ListKind & keyof typeof tableWords, records: readonly object[]) => {
+export function decisionTables(decisions: Decisions, context: CellContext): readonly BareTable[] {
+  const own = (kind: ListKind & TableName, records: readonly object[]) => {
     const schema = listKinds[kind];
     const corrected = 'corrects' in schema.shape ? [standsUntil] : [];
     const columns = [...columnsOf(schema, context), ...corrected];
-    return tableOf<object>(kind, tableWords[kind], { columns, records });
+    return tableOf<object>(kind, { columns, records });
   };
   const { surveys, grades, groups, findings, choices } = decisions;
   const candidates = decisions.candidates.map(withOwnId);
@@ -28,12 +27,12 @@ export function decisionTables(decisions: Decisions, context: CellContext): read
         records: grades,
         itemsOf: ({ allows = [] }) => allows,
       },
-      { name: 'found', description: 'a finding that a part of the grade may have' },
+      { name: 'found' },
     ),
     own('groups', groups),
     plainList(
       { name: 'group_parts', owner: 'groups', records: groups, itemsOf: ({ parts }) => parts },
-      { name: 'part', description: 'the part', ref: 'parts' },
+      { name: 'part', ref: 'parts' },
     ),
     own('findings', findings),
     plainList(
@@ -43,7 +42,7 @@ export function decisionTables(decisions: Decisions, context: CellContext): read
         records: findings,
         itemsOf: ({ readings = [] }) => readings,
       },
-      { name: 'reading', description: 'a reading of thickness taken there', ref: 'readings' },
+      { name: 'reading', ref: 'readings' },
     ),
     own('candidates', candidates),
     own('choices', choices),
@@ -54,7 +53,7 @@ export function decisionTables(decisions: Decisions, context: CellContext): read
         records: choices,
         itemsOf: (choice) => choice.candidates,
       },
-      { name: 'candidate', description: 'the candidate chosen', ref: 'candidates' },
+      { name: 'candidate', ref: 'candidates' },
     ),
     own('preparations', preparations),
     plainList(
@@ -64,22 +63,21 @@ export function decisionTables(decisions: Decisions, context: CellContext): read
         records: preparations,
         itemsOf: ({ parts }) => parts,
       },
-      { name: 'part', description: 'the part', ref: 'parts' },
+      { name: 'part', ref: 'parts' },
     ),
     waitsTable(decisions, context),
   ];
 }
 
 /** `until` of a wait is the day it ended; that of its row is the day it was replaced, and goes by its own name. */
-function waitsTable({ waits }: Decisions, context: CellContext): Table {
+function waitsTable({ waits }: Decisions, context: CellContext): BareTable {
   const ended: ColumnOf<{ readonly ended: Day | undefined }> = {
     name: 'until',
     type: 'date',
-    description: 'day it ended',
     cell: (wait) => wait.ended,
   };
   const columns = [...columnsOf(listKinds.waits, context, ['until']), ended, standsUntil];
-  return tableOf('waits', tableWords.waits, { columns, records: waits.map(withOwnId) });
+  return tableOf('waits', { columns, records: waits.map(withOwnId) });
 }
 
 /** A row that corrects a candidate or a wait goes by the id of the first in the book; in its table it has its own. */

@@ -2,8 +2,7 @@ import type { Entry } from '../../book/types.ts';
 import { entrySchema } from '../../model/entry.ts';
 import { type CellContext, columnsOf } from './columns.ts';
 import { listTable, plainList } from './lists.ts';
-import { type ColumnOf, type Table, tableOf } from './table.ts';
-import { tableWords } from './words.ts';
+import { type BareTable, type ColumnOf, tableOf } from './table.ts';
 
 type Moment = NonNullable<Entry['moments']>[number];
 
@@ -12,20 +11,18 @@ export function entryTables(
   entries: readonly Entry[],
   context: CellContext,
   published: ReadonlySet<unknown>,
-): readonly Table[] {
+): readonly BareTable[] {
   const records = entries.map((entry) => ({ ...entry, id: entry.slug }));
   const columns: ColumnOf<Entry>[] = [
     {
       name: 'id',
       type: 'string',
-      description: 'name of its page',
       required: true,
       cell: ({ slug }) => slug,
     },
     {
       name: 'number',
       type: 'integer',
-      description: 'its place in the log, from 1',
       required: true,
       minimum: 1,
       cell: ({ number }) => number,
@@ -34,19 +31,16 @@ export function entryTables(
   ];
   const owned = { owner: 'entries', records };
   return [
-    tableOf('entries', tableWords.entries, { columns, records }),
+    tableOf('entries', { columns, records }),
     plainList(
       {
         ...owned,
         name: 'entry_tells',
         itemsOf: ({ tells = [] }) => tells.filter((id) => published.has(id)),
       },
-      { name: 'row', description: 'the row', ref: 'rows' },
+      { name: 'row', ref: 'rows' },
     ),
-    plainList(
-      { ...owned, name: 'entry_tags', itemsOf: ({ tags = [] }) => tags },
-      { name: 'tag', description: 'the tag' },
-    ),
+    plainList({ ...owned, name: 'entry_tags', itemsOf: ({ tags = [] }) => tags }, { name: 'tag' }),
     listTable<Entry & { readonly id: string }, Moment>({
       ...owned,
       name: 'entry_moments',
@@ -60,7 +54,6 @@ const momentColumns: readonly ColumnOf<Moment>[] = [
   {
     name: 'seconds',
     type: 'integer',
-    description: 'seconds into the video',
     required: true,
     minimum: 0,
     unit: 's',
@@ -69,21 +62,18 @@ const momentColumns: readonly ColumnOf<Moment>[] = [
   {
     name: 'label',
     type: 'string',
-    description: 'what is to be seen',
     required: true,
     cell: ({ label }) => label,
   },
   {
     name: 'spec',
     type: 'string',
-    description: 'the spec that it is about',
     ref: 'specs',
     cell: ({ spec }) => spec,
   },
   {
     name: 'part',
     type: 'string',
-    description: 'the part that it is about',
     ref: 'parts',
     cell: ({ part }) => part,
   },

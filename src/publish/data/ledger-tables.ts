@@ -1,19 +1,20 @@
 import type { Project } from '../../book/types.ts';
 import { type ListKind, listKinds, rowKinds, type Withdrawal } from '../../model/kinds.ts';
+import type { Words } from '../../words/words.ts';
 import { type CellContext, columnName, columnsOf } from './columns.ts';
 import { costTables } from './cost-tables.ts';
 import { decisionTables } from './decision-tables.ts';
+import { described } from './described.ts';
 import { entryTables } from './entry-tables.ts';
 import { plainList } from './lists.ts';
 import { peopleTable, publicPerson } from './people.ts';
 import { readingValues } from './reading-values.ts';
 import { specTables } from './spec-tables.ts';
 import { inTotals, standsUntil } from './standing.ts';
-import { type ColumnOf, type Table, tableOf } from './table.ts';
-import { tableWords } from './words.ts';
+import { type BareTable, type ColumnOf, type Table, type TableName, tableOf } from './table.ts';
 
-/** Every table of a project's ledger, those that others refer to first. Private and withheld values are in none of them. */
-export function ledgerTables(project: Project): readonly Table[] {
+/** Every table of a project's ledger in the words of a language, those that others refer to first. Private and withheld values are in none of them. */
+export function ledgerTables(project: Project, words: Words): readonly Table[] {
   const { people, work } = project.info;
   const context: CellContext = {
     currency: project.currency,
@@ -21,7 +22,7 @@ export function ledgerTables(project: Project): readonly Table[] {
   };
   const orders = project.orders.map(withOwnId);
   const own = (
-    kind: ListKind & keyof typeof tableWords,
+    kind: ListKind & TableName,
     records: readonly object[],
     more: readonly ColumnOf<object>[] = [],
   ) => kindTable(kind, records, { context, more });
@@ -37,7 +38,7 @@ export function ledgerTables(project: Project): readonly Table[] {
         records: project.phases,
         itemsOf: ({ after = [] }) => after.map(({ id }) => id),
       },
-      { name: 'after', description: 'the phase that it waits for', ref: 'phases' },
+      { name: 'after', ref: 'phases' },
     ),
     ...specTables(project.specs, project.recipes, context),
     own('instruments', project.instruments),
@@ -53,7 +54,7 @@ export function ledgerTables(project: Project): readonly Table[] {
         records: orders,
         itemsOf: ({ parts = [] }) => parts,
       },
-      { name: 'part', description: 'the part', ref: 'parts' },
+      { name: 'part', ref: 'parts' },
     ),
     own('budgets', project.budgets),
     own('parts', project.partRows.map(withOwnId)),
@@ -75,7 +76,7 @@ export function ledgerTables(project: Project): readonly Table[] {
     own('withdrawals', withdrawals),
     ...entryTables(project.entries, context, published),
   ];
-  return [...all, rowsTable(all)];
+  return [...all, rowsTable(all)].map((table) => described(table, words));
 }
 
 /** A row that corrects a part or an order goes by the id of the first in the book; in its table it has its own. */
@@ -90,18 +91,18 @@ function withdrawalsOf({ corrections }: Project): readonly Withdrawal[] {
 }
 
 /** Whether a table is one of rows, whose ids are unique together. */
-function isLedger({ name }: Table): boolean {
+function isLedger({ name }: BareTable): boolean {
   return (rowKinds as readonly string[]).includes(name);
 }
 
 function kindTable(
-  kind: ListKind & keyof typeof tableWords,
+  kind: ListKind & TableName,
   records: readonly object[],
   { context, more }: { readonly context: CellContext; readonly more: readonly ColumnOf<object>[] },
-): Table {
+): BareTable {
   const schema = listKinds[kind];
   const corrected = 'corrects' in schema.shape ? [standsUntil] : [];
-  return tableOf<object>(kind, tableWords[kind], {
+  return tableOf<object>(kind, {
     columns: [...columnsOf(schema, context), ...more, ...corrected],
     records,
   });
@@ -110,34 +111,30 @@ function kindTable(
 type Withholding = { readonly id: string; readonly withhold?: readonly string[] | undefined };
 
 /** An empty cell may be a field without a value or one that is withheld; this says which. */
-function withheldTable(records: readonly Withholding[]): Table {
+function withheldTable(records: readonly Withholding[]): BareTable {
   const itemsOf = ({ withhold = [] }: Withholding) => withhold.map(columnName);
-  return plainList(
-    { name: 'withheld', owner: 'rows', records, itemsOf },
-    { name: 'field', description: 'the column that is empty' },
-  );
+  return plainList({ name: 'withheld', owner: 'rows', records, itemsOf }, { name: 'field' });
 }
 
-function workTable(work: readonly string[]): Table {
+function workTable(work: readonly string[]): BareTable {
   const text = { type: 'string', required: true } as const;
-  const description = 'its name, the same for good';
-  return tableOf('work', tableWords.work, {
-    columns: [{ ...text, name: 'id', description, cell: (id: string) => id }],
+  return tableOf('work', {
+    columns: [{ ...text, name: 'id', cell: (id: string) => id }],
     records: work,
   });
 }
 
 /** What an entry tells about, or a withdrawal takes back, may be a row of any kind. */
-function rowsTable(tables: readonly Table[]): Table {
+function rowsTable(tables: readonly BareTable[]): BareTable {
   const kinds: readonly string[] = rowKinds;
   const records = tables
     .filter(isLedger)
     .flatMap(({ name, rows }) => rows.map(([id]) => ({ id, kind: name })));
   const text = { type: 'string', required: true } as const;
-  return tableOf('rows', tableWords.rows, {
+  return tableOf('rows', {
     columns: [
-      { ...text, name: 'id', description: 'id of the row', cell: ({ id }) => id },
-      { ...text, name: 'kind', description: 'its table', enum: kinds, cell: ({ kind }) => kind },
+      { ...text, name: 'id', cell: ({ id }) => id },
+      { ...text, name: 'kind', enum: kinds, cell: ({ kind }) => kind },
     ],
     records,
   });

@@ -1,5 +1,10 @@
-import { type Column, type ColumnOf, type Table, tableOf } from './table.ts';
-import { tableWords } from './words.ts';
+import {
+  type BareColumn,
+  type BareTable,
+  type ColumnOf,
+  type TableName,
+  tableOf,
+} from './table.ts';
 
 interface HasId {
   readonly id: string;
@@ -7,7 +12,7 @@ interface HasId {
 
 /** A list of a record as a table of its own, so that a database can follow its keys. */
 export interface ListTable<Owner extends HasId, Item> {
-  readonly name: keyof typeof tableWords;
+  readonly name: TableName;
   /** The table whose records have the list. */
   readonly owner: string;
   readonly records: readonly Owner[];
@@ -16,12 +21,11 @@ export interface ListTable<Owner extends HasId, Item> {
 }
 
 /** One row for every item of every record's list, with its place in the list. */
-export function listTable<Owner extends HasId, Item>(list: ListTable<Owner, Item>): Table {
+export function listTable<Owner extends HasId, Item>(list: ListTable<Owner, Item>): BareTable {
   const owner = ownerColumn(list.owner);
-  const position: Column = {
+  const position: BareColumn = {
     name: 'position',
     type: 'integer',
-    description: 'place in the list, from 1',
     required: true,
     minimum: 1,
   };
@@ -35,19 +39,19 @@ export function listTable<Owner extends HasId, Item>(list: ListTable<Owner, Item
     list.itemsOf(record).map((item, index) => ({ id: record.id, position: index + 1, item })),
   );
   const primaryKey = [owner.name, position.name];
-  return tableOf(list.name, tableWords[list.name], { columns, records, primaryKey });
+  return tableOf(list.name, { columns, records, primaryKey });
 }
 
 /** A list of ids of another table, or of plain words. */
 export function plainList<Owner extends HasId>(
   list: Omit<ListTable<Owner, string>, 'columns'>,
-  item: Omit<Column, 'type' | 'required'>,
-): Table {
+  item: Omit<BareColumn, 'type' | 'required'>,
+): BareTable {
   const column = { ...item, type: 'string', required: true, cell: (id: string) => id } as const;
   return listTable({ ...list, columns: [column] });
 }
 
-function ownerColumn(table: string): Column {
+function ownerColumn(table: string): BareColumn {
   const name = table === 'entries' ? 'entry' : table.replace(/s$/, '');
-  return { name, type: 'string', description: `id in ${table}`, required: true, ref: table };
+  return { name, type: 'string', required: true, ref: table };
 }

@@ -1,6 +1,5 @@
 import type { ProjectInfo } from '../../model/kinds.ts';
-import { type Table, tableOf } from './table.ts';
-import { tableWords } from './words.ts';
+import { type BareTable, tableOf } from './table.ts';
 
 type People = ProjectInfo['people'];
 
@@ -13,14 +12,14 @@ export function publicPerson(people: People, id: string): string {
 }
 
 /** Who works on the machine. All without a public name are one. */
-export function peopleTable(people: People): Table {
+export function peopleTable(people: People): BareTable {
   const named = people.flatMap(({ id, name }) => (name === undefined ? [] : [{ id, name }]));
   const hidden = named.length < people.length && !named.some(({ id }) => id === UNNAMED);
   const text = { type: 'string', required: true } as const;
-  return tableOf('people', tableWords.people, {
+  return tableOf('people', {
     columns: [
-      { ...text, name: 'id', description: 'its name, the same for good', cell: ({ id }) => id },
-      { ...text, name: 'name', description: 'public name', cell: ({ name }) => name },
+      { ...text, name: 'id', cell: ({ id }) => id },
+      { ...text, name: 'name', cell: ({ name }) => name },
     ],
     records: hidden ? [...named, { id: UNNAMED, name: UNNAMED }] : named,
   });

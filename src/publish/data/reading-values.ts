@@ -1,9 +1,9 @@
 import type { Reading } from '../../model/kinds.ts';
 import { listTable } from './lists.ts';
-import type { ColumnOf, Table } from './table.ts';
+import type { BareTable, ColumnOf } from './table.ts';
 
 /** Every value as its instrument showed it, digits and all, in the unit of its reading. */
-export function readingValues(readings: readonly Reading[]): Table {
+export function readingValues(readings: readonly Reading[]): BareTable {
   return listTable({
     ...{ name: 'reading_values', owner: 'readings', records: readings, columns },
     itemsOf: ({ values, excluded = [] }) =>
@@ -23,14 +23,12 @@ const columns: readonly ColumnOf<Value>[] = [
   {
     name: 'value',
     type: 'number',
-    description: 'in the unit of its reading',
     required: true,
     cell: ({ written }) => written,
   },
   {
     name: 'counts',
     type: 'boolean',
-    description: 'whether it counts; one that does not has its reason in the reading',
     required: true,
     cell: ({ counts }) => counts,
   },

@@ -3,18 +3,17 @@ import { specSchema } from '../../model/definitions.ts';
 import type { Spec } from '../../model/kinds.ts';
 import { type CellContext, columnsOf } from './columns.ts';
 import { listTable } from './lists.ts';
-import { type ColumnOf, type Table, tableOf } from './table.ts';
-import { tableWords } from './words.ts';
+import { type BareTable, type ColumnOf, tableOf } from './table.ts';
 
 /** The specs, and what each that is worked out is worked out of. */
 export function specTables(
   specs: readonly Spec[],
   recipes: ReadonlyMap<string, Recipe>,
   context: CellContext,
-): readonly Table[] {
+): readonly BareTable[] {
   const itemsOf = ({ id }: { readonly id: string }) => recipes.get(id)?.inputs ?? [];
   return [
-    tableOf('specs', tableWords.specs, {
+    tableOf('specs', {
       columns: [...columnsOf(specSchema, context, ['inputs', 'formula']), formula],
       records: specs,
     }),
@@ -31,7 +30,6 @@ export function specTables(
 const formula: ColumnOf<Spec> = {
   name: 'formula',
   type: 'string',
-  description: 'arithmetic over the inputs',
   cell: (spec) => spec.formula && safe(spec.formula),
 };
 
@@ -39,27 +37,23 @@ const inputColumns: readonly ColumnOf<Recipe['inputs'][number]>[] = [
   {
     name: 'name',
     type: 'string',
-    description: 'its name in the formula or calculation',
     required: true,
     cell: ({ name }) => name,
   },
   {
     name: 'given_by',
     type: 'string',
-    description: 'the spec that it is read from',
     ref: 'specs',
     cell: (input) => (input.from === 'spec' ? input.spec : undefined),
   },
   {
     name: 'given',
     type: 'string',
-    description: 'what it is given as, where it is not read from a spec',
     cell: (input) => (input.from === 'constant' ? safe(input.text) : undefined),
   },
   {
     name: 'carried',
     type: 'boolean',
-    description: 'whether its newest earlier value still stands',
     required: true,
     cell: (input) => input.from === 'spec' && input.carried,
   },

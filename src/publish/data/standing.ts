@@ -4,7 +4,6 @@ import type { ColumnOf } from './table.ts';
 export const standsUntil: ColumnOf<object> = {
   name: 'stands_until',
   type: 'date',
-  description: 'day that another row took its place, or that it was taken back',
   cell: (row) => ('until' in row && typeof row.until === 'string' ? row.until : undefined),
 };
 
@@ -14,7 +13,6 @@ export function inTotals(counting: readonly { readonly id: string }[]): ColumnOf
   return {
     name: 'in_totals',
     type: 'boolean',
-    description: 'whether the totals of the site count it',
     required: true,
     cell: (row) => 'id' in row && ids.has(row.id),
   };

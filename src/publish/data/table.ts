@@ -1,3 +1,5 @@
+import type { Words } from '../../words/words.ts';
+
 /** What stands in a cell. Decimals are text, so that `12.50` keeps its digits. */
 export type Cell = string | number | boolean | undefined;
 
@@ -20,15 +22,18 @@ export interface Column {
   readonly ref?: string;
 }
 
+/** A column before it is put into words; its own description, if any, is that of the schema of its field. */
+export type BareColumn = Omit<Column, 'description'> & Partial<Pick<Column, 'description'>>;
+
 /** A column, and how its cell is found in a record. */
-export interface ColumnOf<Record> extends Column {
+export interface ColumnOf<Record> extends BareColumn {
   readonly cell: (record: Record) => Cell;
 }
 
 /** A table of the ledger as it leaves the house: nothing private is in it. */
 export interface Table {
   /** Also the name of its file, without `.csv`. */
-  readonly name: string;
+  readonly name: TableName;
   /** What a row of it is, in one sentence. */
   readonly about: string;
   readonly columns: readonly Column[];
@@ -37,10 +42,17 @@ export interface Table {
   readonly rows: readonly (readonly Cell[])[];
 }
 
+/** Names of the tables. */
+export type TableName = keyof Words['marks']['tables'];
+
+/** A table before it is put into words. */
+export type BareTable = Omit<Table, 'about' | 'columns'> & {
+  readonly columns: readonly BareColumn[];
+};
+
 /** Puts records into the columns of a table; its key is `id` unless said otherwise. */
 export function tableOf<Record>(
-  name: string,
-  about: string,
+  name: TableName,
   {
     columns,
     records,
@@ -50,10 +62,9 @@ export function tableOf<Record>(
     readonly records: readonly Record[];
     readonly primaryKey?: readonly string[];
   },
-): Table {
+): BareTable {
   return {
     name,
-    about,
     columns: columns.map(({ cell, ...column }) => column),
     primaryKey,
     rows: records.map((record) => columns.map(({ cell }) => cell(record))),

@@ -1,33 +1,36 @@
 /**
  * The page of marks: lets a reader check the ledger in their own browser, by verify-browser.js and files of this folder alone.
- * Without scripts the page still has the files and the Python verifier.
+ * Without scripts the page still has the files and the Python verifier. What it says comes with the page, in its language; what the
+ * verifier finds is English everywhere.
  */
 import { load, showRow, verify } from './verify-browser.js';
 
 class LedgerCheck extends HTMLElement {
   connectedCallback() {
+    const words = JSON.parse(this.dataset.words ?? '{}');
     const kept = Object.assign(document.createElement('input'), { type: 'file', id: 'kept' });
     const whole = answer();
-    const check = form('Check every row', [
-      label('An older marks.txt that you kept, if any', kept),
-    ]);
+    const check = form(words.everyRow, [label(words.older, kept)]);
     check.addEventListener('submit', async (event) => {
       event.preventDefault();
-      whole.textContent = 'Checking …';
+      wait(whole, words.checking);
       const [file] = kept.files ?? [];
-      whole.textContent = await said(async () => {
-        const older = file && new Uint8Array(await file.arrayBuffer());
-        return (await verify({ ...(await load()), ...(older && { kept: older }) })).lines;
-      });
+      found(
+        whole,
+        await said(async () => {
+          const older = file && new Uint8Array(await file.arrayBuffer());
+          return (await verify({ ...(await load()), ...(older && { kept: older }) })).lines;
+        }),
+      );
     });
 
     const id = Object.assign(document.createElement('input'), { id: 'row', required: true });
     const one = answer();
-    const show = form('Show its proof', [label('Id of one row, such as c-001', id)]);
+    const show = form(words.showProof, [label(words.id, id)]);
     show.addEventListener('submit', async (event) => {
       event.preventDefault();
-      one.textContent = 'Searching …';
-      one.textContent = await said(async () => showRow(await load(), id.value.trim()));
+      wait(one, words.searching);
+      found(one, await said(async () => showRow(await load(), id.value.trim())));
     });
     this.replaceChildren(check, whole, show, one);
   }
@@ -57,6 +60,18 @@ function form(action, fields) {
   const button = Object.assign(document.createElement('button'), { textContent: action });
   element.append(...fields, button);
   return element;
+}
+
+/** @param {HTMLElement} place @param {string} text */
+function wait(place, text) {
+  place.removeAttribute('lang');
+  place.textContent = text;
+}
+
+/** @param {HTMLElement} place @param {string} text */
+function found(place, text) {
+  place.lang = 'en';
+  place.textContent = text;
 }
 
 /** Where an answer will stand; screen readers say it when it comes. */
