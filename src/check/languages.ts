@@ -30,9 +30,10 @@ export const ownLanguageIsOne: Rule = ({ project }) =>
       : [noLanguage(record.value.language, record.raw)],
   );
 
+/** A tag that begins with a code of ISO 639: longer words are well formed too, and no language. */
 function isLanguage(tag: string): boolean {
   try {
-    return Intl.getCanonicalLocales(tag).length === 1;
+    return /^[a-z]{2,3}(-|$)/i.test(tag) && Intl.getCanonicalLocales(tag).length === 1;
   } catch {
     return false;
   }

@@ -2,7 +2,7 @@ import type { Entry, Project } from '../book/types.ts';
 import { showMeasured } from '../measure/show.ts';
 import type { SpecFigures } from '../measure/spec-figures.ts';
 import type { Part, Site } from '../model/kinds.ts';
-import { showDay } from '../time/day.ts';
+import { type Day, showDay } from '../time/day.ts';
 import { wordsOf } from '../words/words.ts';
 import type { Addresses } from './address.ts';
 
@@ -52,6 +52,17 @@ export function partCitation(
   const words = wordsOf(language).log.sharing.citation;
   const about = words.asOf(part.name, showDay(project.lastDay, language));
   return `${source(project, site)}: ${about}. ${site.title}, ${to.absolute(to.part(project, part.id))}`;
+}
+
+/** A line to cite a photo by: builder, machine, what it shows, the day it was taken, address. */
+export function photoCitation(
+  { name, title }: { readonly name: string; readonly title: string },
+  taken: Day | undefined,
+  project: Project,
+  { to, site, language }: CitationContext,
+): string {
+  const about = taken ? `${title}, ${showDay(taken, language)}` : title;
+  return `${source(project, site)}: ${about}. ${site.title}, ${to.absolute(to.photo(project, name))}`;
 }
 
 function source({ info: { machine, builder } }: Project, site: Site): string {

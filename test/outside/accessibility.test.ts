@@ -20,19 +20,26 @@ const IN_ORDER: Readonly<Record<string, RegExp>> = {
 };
 
 async function openPage(
-  { colorScheme, width }: { colorScheme: 'light' | 'dark'; width: number },
+  { look, width }: { look: 'light' | 'dark' | 'forced'; width: number },
   from: Browser | undefined = browser,
 ): Promise<Page> {
   if (from === undefined) throw new Error('there is no browser');
-  const context = await from.newContext({ colorScheme, viewport: { width, height: 900 } });
+  const context = await from.newContext({
+    colorScheme: look === 'dark' ? 'dark' : 'light',
+    forcedColors: look === 'forced' ? 'active' : 'none',
+    viewport: { width, height: 900 },
+  });
   return context.newPage();
 }
 
 describe.each([
-  { colorScheme: 'light', width: 1280 },
-  { colorScheme: 'dark', width: 1280 },
-  { colorScheme: 'light', width: 320 },
-] as const)('axe, in $colorScheme, $width px wide', (view) => {
+  { look: 'light', width: 1280 },
+  { look: 'dark', width: 1280 },
+  { look: 'forced', width: 1280 },
+  { look: 'light', width: 320 },
+  { look: 'dark', width: 320 },
+  { look: 'forced', width: 320 },
+] as const)('axe, in $look colours, $width px wide', (view) => {
   let page: Page;
   beforeAll(async () => {
     if (browser) page = await openPage(view);
@@ -81,7 +88,7 @@ describe('the look for barriers', () => {
     ['heading-order', '<h4>too deep</h4>'],
   ])('finds %s, in something folded too', async ([rule, body], { skip }) => {
     skip(noBrowser !== undefined, noBrowser);
-    const page = await openPage({ colorScheme: 'light', width: 1280 });
+    const page = await openPage({ look: 'light', width: 1280 });
     await page.setContent(html(`<details><summary>More of it</summary>${body}</details>`));
     const { violations } = await lookAt(page);
     expect(violations.map((violation) => violation.split(':')[0])).toContain(rule);
@@ -90,7 +97,7 @@ describe('the look for barriers', () => {
 
   test('tells faint text in a drawing from text that stands out', async ({ skip }) => {
     skip(noBrowser !== undefined, noBrowser);
-    const page = await openPage({ colorScheme: 'light', width: 1280 });
+    const page = await openPage({ look: 'light', width: 1280 });
     await page.setContent(
       html(
         '<svg><text id="faint" y="20" fill="#8a8a8a">a</text><text id="clear" y="50" fill="#555">b</text></svg>',

@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { extname, join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 
 export { openBrowser } from '../../src/cli/open-browser.ts';
 
@@ -24,8 +25,13 @@ export async function serve(folder: string): Promise<{ address: string; close():
     const path = decodeURIComponent(new URL(request.url ?? '/', 'http://x').pathname);
     const file = join(folder, path.endsWith('/') ? `${path}index.html` : path);
     const found = await readFile(file).catch(() => undefined);
-    response.writeHead(found ? 200 : 404, { 'Content-Type': TYPES[extname(file)] ?? 'text/plain' });
-    response.end(found ?? 'not found');
+    const type = TYPES[extname(file)] ?? 'text/plain';
+    const packed = found && /^text|svg|xml/.test(type);
+    response.writeHead(found ? 200 : 404, {
+      'Content-Type': type,
+      ...(packed ? { 'Content-Encoding': 'gzip' } : {}),
+    });
+    response.end(packed ? gzipSync(found) : (found ?? 'not found'));
   });
   await new Promise<void>((ready) => server.listen(0, '127.0.0.1', ready));
   // A server that listens on a port has an address of this kind.
