@@ -21,7 +21,7 @@ describe('the language of a site', () => {
     expect(await site('German')).toMatchInlineSnapshot(`
       "site.yaml:3:11
         language: "German" is no language tag
-        → write one like "en-GB"
+        → write one like "en-GB""
     `);
   });
 });
