@@ -15,10 +15,11 @@ const MAIN = '<main id="content"';
 export async function writeSearch(site: string, book: Book): Promise<void> {
   if (book.site === undefined) return;
   const to = addressesOf(book.site.address);
-  const { index } = await createIndex({ forceLanguage: tongueOf(book.site.language).tag });
+  const { tag } = tongueOf(book.site.language);
+  const { index } = await createIndex({ forceLanguage: tag });
   if (index === undefined) throw new Error('the search index could not be started');
   try {
-    for (const { path, notes } of searchedPages(book, to)) {
+    for (const { path, notes } of searchedPages(book, to, tag)) {
       const page = await readFile(join(site, path.slice(to.home().length), 'index.html'), 'utf8');
       const content = page.replace(`${MAIN}>`, `${MAIN} data-pagefind-body>${notes}`);
       const { errors } = await index.addHTMLFile({ url: path, content });

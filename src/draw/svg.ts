@@ -52,9 +52,9 @@ export function writeSvg({ name, attributes, children }: SvgNode): string {
   return inner === '' ? `<${name}${written}/>` : `<${name}${written}>${inner}</${name}>`;
 }
 
-/** Numbers have three decimals at most: a thousandth of a pixel, the same on every machine. */
+/** Numbers have two decimals at most: a hundredth of a pixel, the same on every machine. */
 function writeValue(value: string | number | undefined): string {
-  return typeof value === 'number' ? String(Number(value.toFixed(3))) : String(value);
+  return typeof value === 'number' ? String(Number(value.toFixed(2))) : String(value);
 }
 
 /** Text as it may stand in XML and in HTML, attributes included. */

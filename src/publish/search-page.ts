@@ -1,5 +1,6 @@
 import type { Book } from '../book/types.ts';
 import { escapeXml } from '../draw/svg.ts';
+import { showDay } from '../time/day.ts';
 import type { Addresses } from './address.ts';
 import { sitePages } from './sitemap.ts';
 
@@ -14,7 +15,7 @@ export interface SearchedPage {
 }
 
 /** Every page that is searched, with its kind, project and day. Those of ledgers stand for their rows. */
-export function searchedPages(book: Book, to: Addresses): SearchedPage[] {
+export function searchedPages(book: Book, to: Addresses, language: string): SearchedPage[] {
   return sitePages(book, to).flatMap(({ path, changed }) => {
     const [id = '', room = '', ...below] = path.slice(to.home().length).split('/');
     if (REPEATS.has(room)) return [];
@@ -28,7 +29,10 @@ export function searchedPages(book: Book, to: Addresses): SearchedPage[] {
     const notes = facts.map(
       ([name, value]) => `<i data-pagefind-meta="${escapeXml(`${name}:${value}`)}"></i>`,
     );
-    return [{ path, notes: notes.join('') }];
+    // Whoever looks for a day wants its entry before the ledgers that name the same month a hundred times.
+    const day = room === 'log' && changed ? `${showDay(changed, language)} ${changed}` : '';
+    const weighty = day && `<p data-pagefind-weight="10">${escapeXml(day)}</p>`;
+    return [{ path, notes: notes.join('') + weighty }];
   });
 }
 

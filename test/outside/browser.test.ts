@@ -95,10 +95,12 @@ describe('without JavaScript', () => {
           await page.goto(site.address + kind);
           const [first] = await page.locator('details > summary').all();
           await first?.click();
-          // The buttons that copy are all that a script adds, besides the form that checks marks and the control of a pair.
-          await page.locator('ledger-check, .pair .reveal').evaluateAll((forms) => {
-            for (const form of forms) form.remove();
-          });
+          // The buttons that copy are all that a script adds, besides the form that checks marks, the control of a pair and what is new.
+          await page
+            .locator('ledger-check, .pair .reveal, since-visit, site-search + noscript')
+            .evaluateAll((forms) => {
+              for (const form of forms) form.remove();
+            });
           await page.locator('copy-text button').evaluateAll((buttons) => {
             for (const button of buttons) button.remove();
           });

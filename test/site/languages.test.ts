@@ -32,7 +32,7 @@ describe('a site in German', () => {
   test('has German words in the frame of a sheet and in what an entry added', () => {
     expect(plain(only(ENTRY, '.skip'))).toBe('Zum Inhalt');
     const nav = select(page(ENTRY), 'nav').map((element) => attribute(element, 'aria-label'));
-    expect(nav).toEqual(['Blätter', 'Weitere Einträge']);
+    expect(nav).toEqual(['Blätter', 'Diese Phase', 'Weitere Einträge']);
     const block = select(only(ENTRY, '.title-block'), 'dt').map(plain);
     expect(block).toEqual(
       expect.arrayContaining(['Eigentümer', 'Dokumentenart', 'Datum', 'Blatt']),
