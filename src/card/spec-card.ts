@@ -22,7 +22,7 @@ export function specCard(
       ? card.beforeAndAfter({
           before: show(change.before),
           after: show(change.after),
-          changed: changeWords(change),
+          changed: changeWords(change, wordsOf(language)),
         })
       : '',
     verdict ? card.verdicts[verdict] : '',

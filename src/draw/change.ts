@@ -1,6 +1,7 @@
 import { type Reader, showDifference, showMeasured } from '../measure/show.ts';
 import type { SpecFigures } from '../measure/spec-figures.ts';
 import type { SpecValue } from '../measure/spec-value.ts';
+import { wordsOf } from '../words/words.ts';
 import { arrow, uncertaintyBar } from './dimension.ts';
 import { airy, linearScale, type Scale } from './scale.ts';
 import { across, type Drawing, fluidDrawing, node, type SvgNode } from './svg.ts';
@@ -59,7 +60,12 @@ export function drawChange(
     },
     reader.language,
   );
-  const title = `${spec.name}: before ${showMeasured(before, reader).text}, after ${showMeasured(after, reader).text}, difference ${difference}.`;
+  const title = wordsOf(reader.language).measure.changes.drawing({
+    name: spec.name,
+    before: showMeasured(before, reader).text,
+    after: showMeasured(after, reader).text,
+    difference,
+  });
   return fluidDrawing(HEIGHT, title, [
     ...edge,
     ...limitLines,
@@ -83,7 +89,8 @@ function dimension(
   reader: Reader,
 ): SvgNode[] {
   const x = scale(measured.value);
-  const text = `${line === 'before' ? 'before' : 'after'} ${showMeasured(measured, reader).text}`;
+  const { lineBefore, lineAfter } = wordsOf(reader.language).measure.changes;
+  const text = (line === 'before' ? lineBefore : lineAfter)(showMeasured(measured, reader).text);
   const nodes = [
     node('line', { x1: across(LEFT), x2: across(x), y1: y, y2: y, class: line }),
     node('line', { x1: across(x), x2: across(x), y1: y - 6, y2: y + 8, class: 'narrow' }),

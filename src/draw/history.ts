@@ -3,6 +3,7 @@ import type { SpecValue } from '../measure/spec-value.ts';
 import { daysBetween, showShortDay } from '../time/day.ts';
 import { showNumber } from '../units/quantity.ts';
 import { convertUnit } from '../units/unit.ts';
+import { wordsOf } from '../words/words.ts';
 import { airy, linearScale, roundTicks, type Scale } from './scale.ts';
 import { across, type Drawing, fluidDrawing, node, type SvgNode } from './svg.ts';
 
@@ -87,7 +88,14 @@ export function drawHistory(
     low > 0 || high < 0
       ? [node('path', { d: `M6 ${BOTTOM} v6 l-5 4 l10 4 l-5 4 v6`, class: 'cut' })]
       : [];
-  const title = `${spec.name}: ${history.length} ${first.kind === 'read' ? 'readings' : 'worked-out values'} from ${first.date} to ${last.date}, in ${spec.unit}.`;
+  const title = wordsOf(language).measure.spec.drawing({
+    name: spec.name,
+    count: history.length,
+    read: first.kind === 'read',
+    from: first.date,
+    to: last.date,
+    unit: spec.unit,
+  });
   const unit = node('text', { x: '0%', y: 10, class: 'small' }, spec.unit);
   return fluidDrawing(HEIGHT, title, [
     unit,

@@ -1,5 +1,6 @@
 import { showNumber, showQuantity, withUnit } from '../units/quantity.ts';
 import { baseSlope, fromBaseUnit } from '../units/unit.ts';
+import { wordsOf } from '../words/words.ts';
 import { decimalsFor } from './uncertainty.ts';
 import type { Worked } from './worked.ts';
 
@@ -19,6 +20,7 @@ export interface BudgetRow {
 /** The budget of a worked-out value (GUM 7.2.7): inputs in their own units, sensitivities as result unit per input unit, shares of u². */
 export function budgetRows(worked: Worked, language: string): BudgetRow[] {
   const { recipe, base, unit, sources } = worked;
+  const { budget } = wordsOf(language).measure;
   const rows = recipe.inputs.map((input, index): BudgetRow => {
     const line = base.budget[index] ?? {
       name: input.name,
@@ -46,8 +48,8 @@ export function budgetRows(worked: Worked, language: string): BudgetRow[] {
       u:
         u === 0
           ? input.from === 'constant'
-            ? 'exact'
-            : 'not known'
+            ? budget.exact
+            : budget.notKnown
           : withUnit(digits(u, 2, language), own),
       sensitivity: `${digits(sensitivity, 3, language)} ${ratioOfUnits(unit, own)}`.trim(),
       share: u === 0 ? '–' : `${showNumber(100 * line.share, 1, language)} %`,
@@ -64,10 +66,10 @@ export function budgetRows(worked: Worked, language: string): BudgetRow[] {
   };
   if (Math.abs(base.sharedShare) > 1) {
     // The inputs move together, so that shares taken one by one say nothing.
-    const what = 'the inputs share most of their scatter; u is what they do not share';
+    const what = budget.moveTogether;
     return [...rows.map((row) => ({ ...row, share: '–' })), { ...shared, what, share: '' }];
   }
-  const what = 'what the inputs share (correlation)';
+  const what = budget.correlation;
   return [
     ...rows,
     { ...shared, what, share: `${showNumber(100 * base.sharedShare, 1, language)} %` },

@@ -1,5 +1,6 @@
 import { showNumber, withUnit } from '../units/quantity.ts';
 import { fromBaseUnit } from '../units/unit.ts';
+import { wordsOf } from '../words/words.ts';
 import type { CrossCheck } from './cross-check.ts';
 import type { Measured } from './reading.ts';
 import type { SpecValue } from './spec-value.ts';
@@ -11,21 +12,21 @@ import type { Worked } from './worked.ts';
 export function budgetOf(measured: Measured, language: string): string[] {
   const { value, unit, s, n, components, decimals } = measured;
   const size = sizes(language);
+  const { budget } = wordsOf(language).measure;
   const lines = [
     n === 1
-      ? `one value, in ${unit}`
-      : `mean of ${n} values: ${showNumber(value, decimals + 2, language)} ${unit}`,
+      ? budget.one(unit)
+      : budget.mean(n, `${showNumber(value, decimals + 2, language)} ${unit}`),
   ];
-  if (s !== undefined) lines.push(`standard deviation s = ${size(s)} ${unit}, n − 1 = ${n - 1}`);
+  if (s !== undefined) lines.push(budget.deviation(`${size(s)} ${unit}`, n - 1));
   // Readings taken together carry their scatter in one piece for each repeat; here it is one line again.
-  for (const [name, parts] of Map.groupBy(components, (component) => component.name)) {
-    lines.push(`u of ${name}: ${parts[0]?.how} = ${size(combine(parts))} ${unit}`);
+  for (const [, parts] of Map.groupBy(components, ({ name, zero }) => `${name} ${zero}`)) {
+    const [{ name, zero, how } = { name: '', zero: undefined, how: '' }] = parts;
+    const own = budget.parts[name as keyof typeof budget.parts] ?? name;
+    const source = zero === undefined ? own : budget.shared(own, zero);
+    lines.push(budget.part(source, how, `${size(combine(parts))} ${unit}`));
   }
-  if (measured.U === undefined)
-    return [
-      ...lines,
-      'the instrument states no error, and one value shows no scatter: U is not known',
-    ];
+  if (measured.U === undefined) return [...lines, budget.noError];
   return [...lines, ...expansion(measured, language)];
 }
 
@@ -34,14 +35,14 @@ export function expansion(
   { u, nu, U, unit }: Pick<SpecValue, 'u' | 'nu' | 'U' | 'unit'>,
   language: string,
 ): string[] {
-  if (u === undefined || U === undefined)
-    return ['nothing is known of the uncertainty of what went in: U is not known'];
+  const { budget } = wordsOf(language).measure;
+  if (u === undefined || U === undefined) return [budget.nothingKnown];
   const size = sizes(language);
   const freedom = usedFreedom(nu);
   const k = coverageFactor(0.95, freedom);
   return [
-    `combined u = ${size(u)} ${unit}, degrees of freedom ${Number.isFinite(freedom) ? freedom : '∞'}`,
-    `U = k·u = ${showNumber(k, 2, language)} × ${size(u)} = ${size(U)} ${unit} at 95 %`,
+    budget.combined(`${size(u)} ${unit}`, Number.isFinite(freedom) ? String(freedom) : '∞'),
+    budget.expanded(showNumber(k, 2, language), size(u), `${size(U)} ${unit}`),
   ];
 }
 
@@ -50,15 +51,14 @@ export function crossCheckText(worked: Worked, check: CrossCheck, language: stri
   const [a, b] = [fromBaseUnit(check.low, worked.unit), fromBaseUnit(check.high, worked.unit)].sort(
     (x, y) => x - y,
   ) as [number, number];
+  const { budget } = wordsOf(language).measure;
   const places = decimalsFor((b - a) / 2) + 1;
   const interval = withUnit(
-    `${showNumber(a, places, language)} to ${showNumber(b, places, language)}`,
+    budget.interval(showNumber(a, places, language), showNumber(b, places, language)),
     worked.unit,
   );
-  const drawn = `A million draws (JCGM 101) give ${interval} at 95 %`;
-  return check.agrees
-    ? `${drawn}, which agrees with ± U.`
-    : `${drawn}. That is more apart from ± U than its last digit allows, so the drawn interval is the one shown.`;
+  const drawn = budget.drawn(interval);
+  return check.agrees ? budget.agrees(drawn) : budget.apart(drawn);
 }
 
 /** Sizes of uncertainties with three digits. */

@@ -98,14 +98,14 @@ function instrumentParts(
   const shared = (name: string) => {
     if (reading.zero === undefined) return own(name);
     const key = `${instrument.id} ${reading.zero} ${name}`;
-    return { name: `${name}, shared by zero "${reading.zero}"`, nu, key, group: key };
+    return { name, zero: reading.zero, nu, key, group: key };
   };
 
   const parts: Component[] = [];
   if (instrument.step) {
     const step = inUnit(instrument.step);
     parts.push({
-      ...own('step of the scale'),
+      ...own('step'),
       shape: 'rectangular',
       u: step / Math.sqrt(12),
       how: `δ/√12 = ${brief(step)}/√12`,

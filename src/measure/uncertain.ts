@@ -13,6 +13,8 @@ export interface Component {
   /** Sources of one group have their degrees of freedom in common. */
   readonly group: string;
   readonly name: string;
+  /** The zero that readings share it by. */
+  readonly zero?: string;
   /** Sensitivity × standard uncertainty, in the value's unit; the sign matters where a source is shared. */
   readonly u: number;
   readonly nu: number;

@@ -1,15 +1,8 @@
+import type { Words } from '../words/words.ts';
 import type { Change } from './spec-figures.ts';
 
 /** What may be said of a before and after. */
-export function changeWords({ changed }: Pick<Change, 'changed'>): string {
-  if (changed === undefined) return 'uncertainty not known';
-  return changed ? 'changed' : 'no measurable change';
+export function changeWords({ changed }: Pick<Change, 'changed'>, { measure }: Words): string {
+  if (changed === undefined) return measure.change.unknown;
+  return changed ? measure.change.changed : measure.change.none;
 }
-
-/** What readers call the state that a reading was taken in. */
-export const readingStates: Readonly<Record<string, string>> = {
-  'as-found': 'as found',
-  before: 'before',
-  after: 'after',
-  final: 'final',
-};

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { changeWords } from '../../src/measure/words.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import type { Written } from '../book/project-of.ts';
 import { figuresOf } from './spec-read.ts';
 
@@ -13,14 +14,14 @@ describe('change', () => {
     expect(change?.value).toBe(-115);
     expect(change?.u).toBeCloseTo(Math.sqrt(2 / 12), 12);
     expect(change?.U).toBeCloseTo(1.959964 * Math.sqrt(2 / 12), 5);
-    expect(change && changeWords(change)).toBe('changed');
+    expect(change && changeWords(change, wordsOf('en'))).toBe('changed');
   });
 
   test('is no measurable change until it is larger than its own U', () => {
     // U of the difference is 1.96·√(2/12) = 0.8002 kg.
     const words = (values: string) => {
       const { change } = figuresOf({ instrument: step, readings: [found('100.0'), done(values)] });
-      return change && changeWords(change);
+      return change && changeWords(change, wordsOf('en'));
     };
     expect(words('100.8')).toBe('no measurable change');
     expect(words('100.9')).toBe('changed');
@@ -31,7 +32,7 @@ describe('change', () => {
   test('says nothing of a difference whose uncertainty is not known', () => {
     const { change } = figuresOf({ readings: [found('806'), done('691')] });
     expect(change).toMatchObject({ value: -115, U: undefined, changed: undefined });
-    expect(change && changeWords(change)).toBe('uncertainty not known');
+    expect(change && changeWords(change, wordsOf('en'))).toBe('uncertainty not known');
   });
 
   test('has the degrees of freedom of both scatters', () => {
