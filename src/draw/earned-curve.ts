@@ -1,5 +1,6 @@
 import { dayOfNumber } from '../plan/day-number.ts';
 import type { EarnedPoint } from '../plan/project-earned.ts';
+import { wordsOf } from '../words/words.ts';
 import { dayFrame, pathOver } from './day-frame.ts';
 import { hourLevels } from './hour-levels.ts';
 import { type Drawing, fluidDrawing } from './svg.ts';
@@ -19,7 +20,7 @@ export function drawEarned(curve: readonly EarnedPoint[], language: string): Dra
       const value = point[of];
       return value === undefined ? [] : { day: dayOfNumber(point.day), value };
     });
-  const title = `Planned, earned and actual hours of ${curve.length} weeks: planned dashed, earned narrow, actual wide.`;
+  const title = wordsOf(language).plan.earned.drawing(curve.length);
   return fluidDrawing(frame.height, title, [
     ...frame.nodes,
     ...pathOver(points('actual'), frame, 'wide'),

@@ -1,6 +1,7 @@
 import { dayOfNumber } from '../plan/day-number.ts';
 import type { Forecast } from '../plan/forecast-types.ts';
 import { type Day, daysBetween, showShortDay } from '../time/day.ts';
+import { wordsOf } from '../words/words.ts';
 import { nameDays, namedDays } from './month-axis.ts';
 import { linearScale } from './scale.ts';
 import { across, type Drawing, fluidDrawing, node } from './svg.ts';
@@ -43,10 +44,10 @@ export function drawFinishDays({ histogram, finish }: Forecast, language: string
     node('line', { x1: across(at(finish.low)), x2: across(at(finish.high)), y1: RANGE, y2: RANGE }),
     ...[tick(finish.low, 4), tick(finish.middle, 6), tick(finish.high, 4)],
   ];
-  const days = [finish.low, finish.middle, finish.high].map((day) =>
+  const [low = '', middle = '', high = ''] = [finish.low, finish.middle, finish.high].map((day) =>
     showShortDay(dayOfNumber(day), language),
   );
-  const title = `Forecast finish: 10 % of draws by ${days[0]}, 50 % by ${days[1]}, 90 % by ${days[2]}.`;
+  const title = wordsOf(language).plan.forecast.drawing(low, middle, high);
   const named = namedDays(from, dayOfNumber(end), language);
   return fluidDrawing(HEIGHT, title, [
     base,

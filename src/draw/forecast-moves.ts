@@ -1,6 +1,7 @@
 import { dayNumber, dayOfNumber } from '../plan/day-number.ts';
 import type { Range } from '../plan/forecast-types.ts';
 import { type Day, showShortDay } from '../time/day.ts';
+import { wordsOf } from '../words/words.ts';
 import { dayFrame, type Level } from './day-frame.ts';
 import { namedDays } from './month-axis.ts';
 import { across, type Drawing, fluidDrawing, node, type SvgNode } from './svg.ts';
@@ -45,7 +46,11 @@ export function drawForecastMoves(
       node('text', { x: '100%', y: y - 4, 'text-anchor': 'end', class: 'small' }, name),
     ];
   };
-  const title = `Forecast finish on the days of ${moves.length} entries, from ${showShortDay(first.day, language)} to ${showShortDay(last.day, language)}; each from the day that 10 % of draws do not pass to that of 90 %.`;
+  const title = wordsOf(language).plan.forecast.moves.drawing(
+    moves.length,
+    showShortDay(first.day, language),
+    showShortDay(last.day, language),
+  );
   return fluidDrawing(frame.height, title, [
     ...frame.nodes,
     ...moves.flatMap((move) => drawMove(move, frame)),

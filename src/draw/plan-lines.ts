@@ -1,4 +1,5 @@
 import { addDays, type Day, daysBetween, earliestDay, latestDay, showDay } from '../time/day.ts';
+import { wordsOf } from '../words/words.ts';
 import { type NamedDay, nameDays, namedDays } from './month-axis.ts';
 import { linearScale } from './scale.ts';
 import { across, type Drawing, fluidDrawing, node, type SvgNode } from './svg.ts';
@@ -80,7 +81,7 @@ export function drawPlanLines({ rows, marks, asOf, marked, language }: PlanLines
     upright(place(asOf), [LABEL + 4, bottom + 18], 'centre'),
     node('text', { ...beside(place(asOf)), y: bottom + 32, class: 'small' }, marked),
   ];
-  const title = `${rows.length} rows as of ${showDay(asOf, language)}: planned dashed, worked wide, forecast as a narrow line with its 10, 50 and 90 % days.`;
+  const title = wordsOf(language).plan.timeline.drawing(rows.length, showDay(asOf, language));
   return fluidDrawing(bottom + 36, title, [
     ...grid,
     ...today,

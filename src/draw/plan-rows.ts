@@ -8,13 +8,15 @@ import { planOn } from '../plan/project-plan.ts';
 import { stretchesOf } from '../plan/stretches.ts';
 import { type Day, daysBetween, earliestDay, latestDay, showShortDay } from '../time/day.ts';
 import { showDuration } from '../time/duration.ts';
+import { type Words, wordsOf } from '../words/words.ts';
 import type { PlanLine, PlanLines, PlanMark, WaitLine } from './plan-lines.ts';
 
 /** The plan of a view as lines to draw: its phases, the whole, and what happened. */
 export function planLinesOf(view: View, language: string): PlanLines {
-  const rows = view.phases.map((figures) => lineOf(view, figures));
+  const { plan } = wordsOf(language);
+  const rows = view.phases.map((figures) => lineOf(view, figures, plan.timeline));
   return {
-    rows: view.phases.length > 1 ? [...rows, wholeOf(view)] : rows,
+    rows: view.phases.length > 1 ? [...rows, wholeOf(view, plan)] : rows,
     marks: marksOf(view),
     asOf: view.day,
     marked: showShortDay(view.day, language),
@@ -22,13 +24,17 @@ export function planLinesOf(view: View, language: string): PlanLines {
   };
 }
 
-function lineOf(view: View, { phase, hours, state, finished }: PhaseFigures): PlanLine {
+type Said = Words['plan']['timeline'];
+
+function lineOf(view: View, { phase, hours, state, finished }: PhaseFigures, said: Said): PlanLine {
   const planned = `${showDuration(phase.plannedHours)} h`;
   const worked = hours.rows.map(({ date }) => dayNumber(date));
   return {
     name: phase.name,
     note:
-      state === 'not started' ? `${planned} planned` : `${showDuration(hours.value)} of ${planned}`,
+      state === 'not started'
+        ? said.notePlanned(planned)
+        : said.noteWorked(showDuration(hours.value), planned),
     planned: { from: phase.plannedStart, to: phase.plannedFinish },
     worked: stretchesOf(worked).map(({ from, to }) => ({
       from: dayOfNumber(from),
@@ -36,19 +42,22 @@ function lineOf(view: View, { phase, hours, state, finished }: PhaseFigures): Pl
     })),
     finished,
     forecast: rangeOf(view, phase.id),
-    waits: waitLines(view, phase.id),
+    waits: waitLines(view, phase.id, said),
   };
 }
 
-function wholeOf(view: View): PlanLine {
+function wholeOf(view: View, { allOfIt, timeline }: Words['plan']): PlanLine {
   const { project, phases } = view;
   const from = earliestDay(project.phases.map(({ plannedStart }) => plannedStart));
   const to = latestDay(project.phases.map(({ plannedFinish }) => plannedFinish));
   const planned = project.phases.reduce((sum, { plannedHours }) => sum + plannedHours, 0);
   const allDone = phases.every(({ state }) => state === 'finished');
   return {
-    name: 'All of it',
-    note: `${showDuration(view.hoursByPhase.total.value)} of ${showDuration(planned)} h`,
+    name: allOfIt,
+    note: timeline.noteWorked(
+      showDuration(view.hoursByPhase.total.value),
+      `${showDuration(planned)} h`,
+    ),
     planned: from && to && { from, to },
     worked: [],
     finished: allDone ? latestDay(phases.map(({ finished }) => finished)) : undefined,
@@ -70,7 +79,7 @@ function asDays({ low, middle, high }: Range): { low: Day; middle: Day; high: Da
 }
 
 /** Waits of a phase, past and present; what it wants is one line, however many parts that is. */
-function waitLines(view: View, phase: string): WaitLine[] {
+function waitLines(view: View, phase: string, said: Said): WaitLine[] {
   const { holds } = planOn(view);
   const ours = holds.filter(({ kind, phases }) => kind !== 'wait' && phases.includes(phase));
   const wanted = ours.filter(({ kind }) => kind === 'part');
@@ -78,19 +87,22 @@ function waitLines(view: View, phase: string): WaitLine[] {
     ...waitsOn(view)
       .filter((wait) => wait.phase === phase)
       .map(({ what, date, ended, expected }) =>
-        waitLine(view.day, { what, from: date, until: ended, expected }),
+        waitLine(view.day, { what, from: date, until: ended, expected }, said),
       ),
     ...ours
       .filter(({ kind }) => kind === 'preparation')
-      .map(({ what, since, expected }) => waitLine(view.day, { what, from: since, expected })),
-    ...(wanted.length > 0 ? [wantedLine(wanted, view.day)] : []),
+      .map(({ what, since, expected }) =>
+        waitLine(view.day, { what, from: since, expected }, said),
+      ),
+    ...(wanted.length > 0 ? [wantedLine(wanted, view.day, said)] : []),
   ];
 }
 
-function wantedLine(wanted: readonly Hold[], day: Day): WaitLine {
-  const what = wanted.length > 1 ? `${wanted.length} wanted parts` : `Wanted: ${wanted[0]?.what}`;
+function wantedLine(wanted: readonly Hold[], day: Day, said: Said): WaitLine {
+  const what =
+    wanted.length > 1 ? said.wantedParts(wanted.length) : said.wanted(wanted[0]?.what ?? '');
   const from = earliestDay(wanted.map(({ since }) => since)) ?? day;
-  return waitLine(day, { what, from });
+  return waitLine(day, { what, from }, said);
 }
 
 interface Waited {
@@ -100,11 +112,11 @@ interface Waited {
   readonly expected?: Day | undefined;
 }
 
-function waitLine(day: Day, { what, from, until, expected }: Waited): WaitLine {
+function waitLine(day: Day, { what, from, until, expected }: Waited, said: Said): WaitLine {
   const open = isOpenOn(until, day);
   const to = open ? day : (until ?? day);
   const days = daysBetween(from, to);
-  const label = `${shorten(what)}: ${days} ${days === 1 ? 'day' : 'days'}${open ? ' so far' : ''}`;
+  const label = (open ? said.waiting : said.waited)(shorten(what), days);
   const line = { label, from, to };
   return open && expected !== undefined && expected > day ? { ...line, atMost: expected } : line;
 }

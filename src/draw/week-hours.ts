@@ -1,5 +1,6 @@
 import type { WorkedSpan } from '../hours/hours-by-time.ts';
 import { addDays } from '../time/day.ts';
+import { wordsOf } from '../words/words.ts';
 import { dayFrame } from './day-frame.ts';
 import { hourLevels } from './hour-levels.ts';
 import { across, type Drawing, fluidDrawing, node } from './svg.ts';
@@ -26,6 +27,6 @@ export function drawWeekHours(weeks: readonly WorkedSpan[], language: string): D
         class: 'wide',
       });
     });
-  const title = `Hours worked in each of ${weeks.length} weeks.`;
+  const title = wordsOf(language).plan.hours.weekDrawing(weeks.length);
   return fluidDrawing(frame.height, title, [...frame.nodes, ...bars]);
 }

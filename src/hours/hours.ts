@@ -17,7 +17,7 @@ export interface WorkedRow extends HoursRow, FigureRow, Standing {
 /** Hours of the rows given, in minutes. */
 export function sumHours(rows: readonly WorkedRow[]): Figure<Minutes, WorkedRow> {
   const value = rows.reduce((minutes, row) => minutes + row.hours, 0);
-  return { value, rows, how: `sum of ${rows.length} hours ${rows.length === 1 ? 'row' : 'rows'}` };
+  return { value, rows, how: ({ plan }) => plan.hours.sum(rows.length) };
 }
 
 /** Hours broken down by phase, kind of work or person. */

@@ -1,3 +1,4 @@
+import type { Said } from '../words/said.ts';
 import type { WorkingCalendar } from './calendar.ts';
 import type { DayNumber } from './day-number.ts';
 import type { Link } from './network.ts';
@@ -91,4 +92,4 @@ export type ForecastResult =
   | Forecast
   | { readonly kind: 'finished'; readonly day: DayNumber | undefined }
   | { readonly kind: 'loop'; readonly ids: readonly string[] }
-  | { readonly kind: 'not yet'; readonly reason: string };
+  | { readonly kind: 'not yet'; readonly reason: Said };

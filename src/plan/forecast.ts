@@ -1,3 +1,4 @@
+import type { Said } from '../words/said.ts';
 import {
   type Draws,
   drawMinutes,
@@ -51,7 +52,7 @@ export function forecast(inputs: ForecastInputs): ForecastResult {
   if (result.finish.high < inputs.asOf + HORIZON) return result;
   return {
     kind: 'not yet',
-    reason: `at the pace of the last ${inputs.pace.length} weeks it might take more than ${HORIZON_YEARS} years`,
+    reason: ({ plan }) => plan.forecast.reasons.tooFar(inputs.pace.length, HORIZON_YEARS),
   };
 }
 
@@ -63,14 +64,14 @@ function lastFinish({ phases }: ForecastInputs): number | undefined {
 function whyNotYet(
   { pace, calendar }: ForecastInputs,
   ratios: readonly PastRatio[],
-): string | undefined {
+): Said | undefined {
   if (ratios.length < LEAST_FINISHED)
-    return `${ratios.length} of at least ${LEAST_FINISHED} phases are finished with hours, and estimates are adjusted by how those came out`;
+    return ({ plan }) => plan.forecast.reasons.fewFinished(ratios.length, LEAST_FINISHED);
   if (pace.length < LEAST_WEEKS)
-    return `there are ${pace.length} of at least ${LEAST_WEEKS} weeks of hours to take the pace from`;
+    return ({ plan }) => plan.forecast.reasons.fewWeeks(pace.length, LEAST_WEEKS);
   if (pace.every((minutes) => minutes === 0))
-    return `nothing was worked in the last ${pace.length} weeks, so there is no pace`;
-  return calendar.weekMinutes > 0 ? undefined : 'the working calendar has no time in any week';
+    return ({ plan }) => plan.forecast.reasons.noPace(pace.length);
+  return calendar.weekMinutes > 0 ? undefined : ({ plan }) => plan.forecast.reasons.noTime;
 }
 
 /** How much of a usual week each day after the day of the forecast has room for. */

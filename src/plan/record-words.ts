@@ -1,12 +1,14 @@
 import type { Project } from '../book/types.ts';
 import { showDuration } from '../time/duration.ts';
+import type { Words } from '../words/words.ts';
 import { dayNumber } from './day-number.ts';
 import { meanPace } from './hours-left.ts';
 import { forecastHistory, forecastRecord, type PastRecord } from './project-forecast.ts';
 import { planOn } from './project-plan.ts';
 
 /** How often past forecasts came true and, where they did not, what the worst of them misjudged; empty without any. */
-export function recordWords(project: Project): string[] {
+export function recordWords(project: Project, words: Words): string[] {
+  const said = words.plan.forecast.record;
   const records = forecastRecord(project);
   const count = (of: Miss | 'held') => records.reduce((sum, one) => sum + one[of], 0);
   const [held, late, early] = [count('held'), count('missedLate'), count('missedEarly')];
@@ -14,11 +16,13 @@ export function recordWords(project: Project): string[] {
   if (all === 0) return [];
   const share = Math.round((100 * held) / all);
   return [
-    `Entries forecast a finish that is known by now ${all} times, as a range that should hold it in eight of ten. Held: ${held}, ${share} %; passed: ${late}; beaten: ${early}.`,
-    ...whyPassed(project, worst(records, 'missedLate')),
-    ...whyBeaten(project, worst(records, 'missedEarly')),
+    said.counts({ all, held, share, late, early }),
+    ...whyPassed(project, worst(records, 'missedLate'), said),
+    ...whyBeaten(project, worst(records, 'missedEarly'), said),
   ];
 }
+
+type Said = Words['plan']['forecast']['record'];
 
 type Miss = 'missedLate' | 'missedEarly';
 
@@ -30,18 +34,16 @@ function worst(records: readonly PastRecord[], by: Miss): PastRecord | undefined
   return first;
 }
 
-function whyPassed({ now }: Project, record: PastRecord | undefined): string[] {
+function whyPassed({ now }: Project, record: PastRecord | undefined, said: Said): string[] {
   const figures = now.phases.find(({ phase }) => phase.id === record?.phase);
   if (record === undefined || figures === undefined || figures.phase.plannedHours === 0) return [];
   const { phase, hours } = figures;
   const ratio = (hours.value / phase.plannedHours).toFixed(2);
-  return [
-    `Passed most often (${record.missedLate}): ${phase.name}, which took ${ratio} times its planned hours.`,
-  ];
+  return [said.passedMost(record.missedLate, phase.name, ratio)];
 }
 
 /** Hours a week that the beaten forecasts went by, beside those that came from their days until the finish. */
-function whyBeaten(project: Project, record: PastRecord | undefined): string[] {
+function whyBeaten(project: Project, record: PastRecord | undefined, said: Said): string[] {
   const figures = project.now.phases.find(({ phase }) => phase.id === record?.phase);
   if (record === undefined || figures?.finished === undefined) return [];
   const { phase, finished } = figures;
@@ -60,6 +62,11 @@ function whyBeaten(project: Project, record: PastRecord | undefined): string[] {
   const mean = (numbers: readonly number[]) =>
     showDuration(Math.round(numbers.reduce((sum, one) => sum + one, 0) / numbers.length));
   return [
-    `Beaten most often (${record.missedEarly}): ${phase.name}, forecast at a pace of ${mean(gone)} h a week, where ${mean(came)} h came.`,
+    said.beatenMost({
+      times: record.missedEarly,
+      phase: phase.name,
+      gone: mean(gone),
+      came: mean(came),
+    }),
   ];
 }

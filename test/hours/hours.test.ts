@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { runningHours, sumHours } from '../../src/hours/hours.ts';
+import { say } from '../../src/words/said.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import { projectOf, type Written } from '../book/project-of.ts';
 
 const phase = {
@@ -60,7 +62,7 @@ describe('hours', () => {
 
   test('have one total, however they are broken down', () => {
     const { hoursByPhase, hoursByWork, hoursByPerson } = project.now;
-    expect(hoursByPhase.total).toMatchObject({ value: 255, how: 'sum of 3 hours rows' });
+    expect(hoursByPhase.total).toMatchObject({ value: 255 });
     expect(hoursByWork.total.value).toBe(255);
     expect(hoursByPerson.total.value).toBe(255);
   });
@@ -74,7 +76,9 @@ describe('hours', () => {
   });
 
   test('of one row say so, and of none are nothing', () => {
-    expect(sumHours(project.hours.slice(0, 1)).how).toBe('sum of 1 hours row');
-    expect(sumHours([])).toEqual({ value: 0, rows: [], how: 'sum of 0 hours rows' });
+    expect(say(sumHours(project.hours).how, wordsOf('en'))).toMatch(/^sum of \d+ hours rows$/);
+    expect(say(sumHours(project.hours.slice(0, 1)).how, wordsOf('en'))).toBe('sum of 1 hours row');
+    expect(sumHours([])).toMatchObject({ value: 0, rows: [] });
+    expect(say(sumHours([]).how, wordsOf('de'))).toBe('Summe aus 0 Stundenzeilen');
   });
 });

@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { workingCalendar } from '../../src/plan/calendar.ts';
 import { forecast } from '../../src/plan/forecast.ts';
 import type { Forecast, ForecastInputs } from '../../src/plan/forecast-types.ts';
+import { say } from '../../src/words/said.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import { done, shaper } from './build.ts';
 import { evenings, numberOf } from './calendars.ts';
 import { phase } from './drawn.ts';
@@ -99,7 +101,7 @@ describe('a forecast', () => {
 describe('there is no date but a reason', () => {
   const reasonWith = (change: Partial<ForecastInputs>) => {
     const result = forecast({ ...shaper, ...change });
-    return result.kind === 'not yet' ? result.reason : result.kind;
+    return result.kind === 'not yet' ? say(result.reason, wordsOf('en')) : result.kind;
   };
 
   test.each<{ when: string; change: Partial<ForecastInputs>; says: RegExp }>([

@@ -6,6 +6,7 @@ import { hoursLeft, meanPace } from '../../src/plan/hours-left.ts';
 import { earnedOn } from '../../src/plan/project-earned.ts';
 import { forecastOn } from '../../src/plan/project-forecast.ts';
 import { planOn } from '../../src/plan/project-plan.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import { asDay, plannedPhase, plannedProject } from './planned-project.ts';
 
 const view = plannedProject().asOf(asDay('2025-02-08'));
@@ -111,7 +112,10 @@ describe('earned value of the drill press on 8 February', () => {
   });
 
   test('shows a dash and says why where a ratio has no meaning', () => {
-    const rows = earnedRows(earnedOn(plannedProject().asOf(asDay('2025-01-01'))) as never);
+    const rows = earnedRows(
+      earnedOn(plannedProject().asOf(asDay('2025-01-01'))) as never,
+      wordsOf('en'),
+    );
     const cpi = rows.find(({ short }) => short === 'CPI');
     expect(cpi).toMatchObject({ value: undefined, how: 'nothing is worked yet' });
     expect(rows.map(({ short }) => short)).toEqual([

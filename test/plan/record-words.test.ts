@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { recordWords } from '../../src/plan/record-words.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import { projectOf } from '../book/project-of.ts';
 import { plannedPhase, plannedProject, weekly } from './planned-project.ts';
 
@@ -35,7 +36,7 @@ function afterSpindle(hours: readonly string[], finished: string) {
 describe('how past forecasts came true, in words', () => {
   test('names the phase that passed its forecasts, and how many times its plan it took', () => {
     const project = afterSpindle(Array(10).fill('4:00'), '2025-04-12');
-    const [counts, why] = recordWords(project);
+    const [counts, why] = recordWords(project, wordsOf('en'));
     expect(counts).toMatch(/Held: 0, 0 %; passed: 4; beaten: 0\.$/);
     expect(why).toBe(
       'Passed most often (2): Phase spindle, which took 4.00 times its planned hours.',
@@ -45,12 +46,12 @@ describe('how past forecasts came true, in words', () => {
   test('names the phase that beat them, its pace beside the one it was forecast at', () => {
     // Forecast on 1 February from four hours a week in all five weeks but the last, with six; it took twelve on its one Saturday.
     const project = afterSpindle(['12:00'], '2025-02-08');
-    expect(recordWords(project).at(-1)).toBe(
+    expect(recordWords(project, wordsOf('en')).at(-1)).toBe(
       'Beaten most often (1): Phase spindle, forecast at a pace of 4:00 h a week, where 12:00 h came.',
     );
   });
 
   test('says nothing before a forecast phase is finished', () => {
-    expect(recordWords(plannedProject())).toEqual([]);
+    expect(recordWords(plannedProject(), wordsOf('en'))).toEqual([]);
   });
 });

@@ -1,0 +1,58 @@
+import type { Words } from '../../words.ts';
+
+export const earned: Words['plan']['earned'] = {
+  title: 'Fertigstellungswert',
+  description: (name) =>
+    `Übliche Kennzahlen von Fertigstellungswert und Terminlage für ${name}, in Stunden, mit ihrer Bedeutung.`,
+  lead: (day) => `Stand ${day}, in Stunden, für alle, die diese Kennzahlen von anderswo kennen.`,
+  none: 'Es sind keine Phasen geplant, also gibt es nichts, woran zu messen wäre.',
+  rule: 'Eine Phase erbringt die Hälfte ihrer geplanten Stunden, wenn sie begonnen wird, und den Rest, wenn sie abgeschlossen ist (feste 50/50-Regel), gleich was sie gekostet hat. Geld steht auf dem {costs}, Termine stehen im {plan}.',
+  costSheet: 'Kostenblatt',
+  plan: 'Plan',
+  caption:
+    'Gestrichelt: geplant (PV). Schmal: erbracht (EV). Breit: gearbeitet (AC). Ein Punkt je Woche.',
+  short: 'Kurz',
+  figure: 'Kennzahl',
+  how: 'Wie',
+  inNumbers: 'Die Kurve in Zahlen',
+  byWeek: 'Fertigstellungswert nach Wochen',
+  drawing: (weeks) =>
+    `Geplante, erbrachte und tatsächliche Stunden aus ${weeks} Wochen: geplant gestrichelt, erbracht schmal, tatsächlich breit.`,
+  weeks: (count) => `${count} Wochen`,
+  names: {
+    BAC: ['Gesamtbudget', 'alles, was geplant war'],
+    PV: ['Planwert', 'was bis jetzt getan sein sollte, in geplanten Stunden'],
+    EV: ['Fertigstellungswert', 'was bis jetzt getan ist, in geplanten Stunden'],
+    AC: ['Istaufwand', 'dafür gearbeitete Stunden'],
+    CV: ['Aufwandsabweichung', 'übrige Stunden; negativ, wenn es mehr gebraucht hat'],
+    SV: ['Terminabweichung', 'Stunden vor dem Plan; negativ, wenn dahinter'],
+    CPI: ['Aufwandsindex', 'geplante Stunden, die je gearbeitete Stunde getan sind'],
+    SPI: [
+      'Terminindex',
+      'Anteil dessen, was getan sein sollte, der getan ist; am Ende 1, wie spät auch immer',
+    ],
+    EAC: ['Erwarteter Gesamtaufwand', 'Stunden insgesamt, wenn es so weitergeht'],
+    ETC: ['Erwarteter Restaufwand', 'Stunden, die noch zu arbeiten sind, wenn es so weitergeht'],
+    VAC: ['Abweichung am Ende', 'am Ende übrige Stunden; negativ, wenn darüber'],
+    TCPI: ['Nötiger Index', 'der CPI, den der Rest braucht, um im Budget zu enden'],
+    ES: ['Erbrachte Zeit', 'wie weit im Plan das Getane hätte getan sein sollen'],
+    'SV(t)': ['Terminabweichung in Zeit', 'vor dem Plan; negativ, wenn dahinter'],
+    'SPI(t)': ['Terminindex in Zeit', 'Wochen des Plans, die je vergangene Woche getan sind'],
+    'IEAC(t)': ['Erwartete Gesamtdauer', 'wie lange alles dauert, wenn es so weitergeht'],
+  },
+  hows: {
+    BAC: 'Summe der geplanten Stunden aller Phasen',
+    PV: 'jede Phase verteilt auf die Arbeitszeit zwischen ihren geplanten Tagen',
+    EV: '50/50-Regel: die Hälfte der geplanten Stunden, wenn eine Phase begonnen ist, der Rest, wenn sie abgeschlossen ist',
+    AC: 'Summe der Stundenzeilen',
+    noWork: 'es ist noch nichts gearbeitet',
+    noPlan: 'nach dem Plan musste noch nichts getan sein',
+    noIndex: 'noch ist nichts erbracht oder gearbeitet, also gibt es keinen CPI',
+    usedUp: 'das Budget ist aufgebraucht, kein Index könnte es halten',
+    ES: 'wo EV auf der Kurve von PV liegt, gerade zwischen Wochenenden',
+    timeGone: 'vergangene Zeit',
+    notBegun: 'der Plan hat nicht begonnen',
+    noTimeIndex: 'noch ist nichts erbracht, also gibt es keinen SPI(t)',
+    plannedTime: 'geplante Zeit',
+  },
+};
