@@ -6,7 +6,6 @@ export const orders: Words['money']['orders'] = {
   ordered: 'Bestellt',
   paidSoFar: 'Bisher bezahlt',
   stillOwed: 'Noch offen',
-  corrected: '{link}: {because}',
   correctedLink: 'berichtigt',
   withdrawnLink: 'zurückgenommen',
   payments: (count) =>

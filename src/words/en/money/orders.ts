@@ -5,10 +5,10 @@ export const orders = {
   ordered: 'Ordered',
   paidSoFar: 'Paid so far',
   stillOwed: 'Still owed',
-  corrected: '{link}: {because}',
   correctedLink: 'corrected',
   withdrawnLink: 'withdrawn',
-  payments: (count: number) => `${count} cost ${count === 1 ? 'row names' : 'rows name'} this order`,
+  payments: (count: number) =>
+    `${count} cost ${count === 1 ? 'row names' : 'rows name'} this order`,
   overPaid: (amount: string) => `${amount} more than was ordered for`,
   states: { open: 'open', paid: 'paid', closed: 'closed' },
   about: (amount: string, rate: string) => `(about ${amount} at ${rate})`,
