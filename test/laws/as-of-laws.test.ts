@@ -72,8 +72,8 @@ test('what happens later never changes what an entry added', () => {
       for (const entry of then.entries) {
         const same = later.entries[entry.number - 1];
         expect(same?.title).toBe(entry.title);
-        expect(same && addedSince(later.asOf(same.date), same, wordsOf('en'))).toEqual(
-          addedSince(then.asOf(entry.date), entry, wordsOf('en')),
+        expect(told(same && addedSince(later.asOf(same.date), same, wordsOf('en')))).toEqual(
+          told(addedSince(then.asOf(entry.date), entry, wordsOf('en'))),
         );
       }
     }),
