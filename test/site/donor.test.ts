@@ -2,9 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { donorAccount } from '../../src/cost/donor.ts';
 import { partCosts } from '../../src/cost/part-costs.ts';
 import { showMoney } from '../../src/money/money.ts';
+import { toldIn } from '../words/told.ts';
 import { openBuiltDemo } from './built-book.ts';
 import { select, textOf } from './pages.ts';
-import { toldIn } from '../words/told.ts';
 
 const { book, page } = await openBuiltDemo();
 const donors = book.projects.flatMap((project) =>
