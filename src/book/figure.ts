@@ -21,7 +21,7 @@ export interface Figure<Value, Row extends FigureRow = FigureRow> {
 export interface Breakdown<Value, Row extends FigureRow = FigureRow> {
   readonly groups: readonly {
     readonly key: string;
-    readonly name: string;
+    readonly name: Said;
     readonly figure: Figure<Value, Row>;
   }[];
   readonly total: Figure<Value, Row>;
@@ -30,7 +30,7 @@ export interface Breakdown<Value, Row extends FigureRow = FigureRow> {
 /** How a group is keyed and named. */
 export interface Grouping<Row> {
   readonly keyOf: (row: Row) => string;
-  readonly nameOf: (key: string) => string;
+  readonly nameOf: (key: string) => Said;
   /** Order of groups; keys not in it follow in the order they first appear. */
   readonly order: readonly string[];
 }

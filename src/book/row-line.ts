@@ -7,7 +7,8 @@ import type { Project } from './types.ts';
 
 /** What a row of any kind says, in one line of words and figures; rows that were replaced too. Undefined for an id that no row has. */
 export function rowLine(project: Project, id: string, language: string): string | undefined {
-  const { rows } = wordsOf(language).log;
+  const words = wordsOf(language);
+  const { rows } = words.log;
   const amountOf = (amount: WrittenAmount) => {
     const currency = amount.currency ?? project.currency;
     const money = toMinor(amount.decimal, currency);
@@ -34,8 +35,10 @@ export function rowLine(project: Project, id: string, language: string): string 
   if (order) return `${amountOf(order.amount)}, ${order.what}`;
 
   const line = project.budgets.find((row) => row.id === id);
-  if (line)
-    return rows.amountFor(amountOf(line.amount), line.phase ?? line.category ?? rows.contingency);
+  if (line) {
+    const purpose = line.phase ?? (line.category && words.money.categories[line.category]);
+    return rows.amountFor(amountOf(line.amount), purpose ?? rows.contingency);
+  }
 
   const rate = project.rates.find((row) => row.id === id);
   if (rate) return `1 ${rate.from} = ${rate.rate} ${rate.to}, ${rate.source}`;
@@ -43,7 +46,7 @@ export function rowLine(project: Project, id: string, language: string): string 
   const search = project.searches.find((row) => row.id === id);
   if (search) return `${nameOf(project.parts, search.part)}: ${search.result.replaceAll('-', ' ')}`;
 
-  const decision = describeDecision(project, id, wordsOf(language));
+  const decision = describeDecision(project, id, words);
   if (decision) return decision.what;
   const wait = project.waits.find((row) => row.id === id);
   if (wait) return rows.waits(nameOf(project.phases, wait.phase), wait.what);

@@ -39,8 +39,10 @@ export function describeRow(
   if (order) return { date: order.date, what: order.what };
 
   const line = project.budgets.find((item) => item.id === id);
-  if (line)
-    return { date: line.date, what: rows.budget(line.phase ?? line.category ?? rows.contingency) };
+  if (line) {
+    const purpose = line.phase ?? (line.category && words.money.categories[line.category]);
+    return { date: line.date, what: rows.budget(purpose ?? rows.contingency) };
+  }
 
   const decision = describeDecision(project, id, words);
   if (decision) return decision;

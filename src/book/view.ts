@@ -1,3 +1,4 @@
+import { categoryName } from '../cost/category-name.ts';
 import { costsBy, costsByShare } from '../cost/costs.ts';
 import { hoursBy } from '../hours/hours.ts';
 import { type Standing, standsOn } from '../ledger/standing.ts';
@@ -8,6 +9,7 @@ import { costCategories } from '../model/cost-rows.ts';
 import { isKnownOn, lastStepOn, type PartState, stateOn } from '../parts/state.ts';
 import { phaseFigures } from '../plan/phases.ts';
 import type { Day } from '../time/day.ts';
+import type { Said } from '../words/said.ts';
 import { deepFreeze, once } from './once.ts';
 import type { PartOnDay, Project, View } from './types.ts';
 
@@ -45,7 +47,7 @@ export function viewOf(project: Project, day: Day): View {
     costsByCategory: once(() =>
       costsBy(costs, project.currency, {
         keyOf: (row) => row.category,
-        nameOf: (key) => key,
+        nameOf: categoryName,
         order: costCategories,
       }),
     ),
@@ -123,10 +125,10 @@ export function viewOf(project: Project, day: Day): View {
 
 function nameIn(
   records: readonly { readonly id: string; readonly name: string }[],
-  noun: string,
-): (id: string) => string {
+  noun: 'phase' | 'source',
+): (id: string) => Said {
   const names = new Map(records.map(({ id, name }) => [id, name]));
-  return (id) => names.get(id) ?? `not tied to a ${noun}`;
+  return (id) => names.get(id) ?? (({ money }) => money.notTied[noun]);
 }
 
 /** A person's public name; whoever has none is a helper, and whoever is withheld has no name at all. */

@@ -1,12 +1,19 @@
 import type { Figure, FigureRow } from '../book/figure.ts';
 import { type Money, sum } from '../money/money.ts';
+import type { Said } from '../words/said.ts';
+import type { Words } from '../words/words.ts';
 
 /** A row behind a sum of the budget, with what it adds. */
 export interface AmountRow extends FigureRow {
   readonly amount: Money;
   /** How this row's amount came about, where it is not simply what the row says. */
-  readonly note?: string | undefined;
+  readonly note?: Said | undefined;
+  /** What a reader sees in place of what the row says, where it says nothing of its own. */
+  readonly title?: Said | undefined;
 }
+
+/** What the rows of a sum of the budget are. */
+export type AmountKind = 'budgetLines' | 'costRows' | 'estimates' | 'openOrders' | 'orders';
 
 /** A sum of the budget, which opens to its rows. */
 export type AmountFigure = Figure<Money, AmountRow>;
@@ -18,17 +25,17 @@ export interface MoneyRange {
   readonly high: Money;
 }
 
-/** The sum of rows in one currency; `what` is what one of them is called, in the singular. */
+/** The sum of rows of one kind in one currency. */
 export function sumAmounts(
   rows: readonly AmountRow[],
   currency: string,
-  what: string,
+  kind: AmountKind,
 ): AmountFigure {
   const value = sum(
     rows.map(({ amount }) => amount),
     currency,
   );
-  return { value, rows, how: `sum of ${rows.length} ${what}${rows.length === 1 ? '' : 's'}` };
+  return { value, rows, how: ({ money }: Words) => money.sums[kind](rows.length) };
 }
 
 /** Adds ranges end by end. */

@@ -2,8 +2,17 @@ import type { Breakdown } from '../book/figure.ts';
 import type { Project, View } from '../book/types.ts';
 import { costCategories } from '../model/cost-rows.ts';
 import { type Money, negate, sum, zero } from '../money/money.ts';
-import { type AmountFigure, addRanges, type MoneyRange, sumAmounts } from './amount-row.ts';
+import type { Said } from '../words/said.ts';
+import type { Words } from '../words/words.ts';
+import {
+  type AmountFigure,
+  type AmountKind,
+  addRanges,
+  type MoneyRange,
+  sumAmounts,
+} from './amount-row.ts';
 import { type BudgetOnDay, budgetOn } from './budget-lines.ts';
+import { categoryName } from './category-name.ts';
 import type { CostRow } from './cost-row.ts';
 import { type Forecast, forecastOf } from './forecast.ts';
 import { type OrderOnDay, ordersOn } from './outstanding.ts';
@@ -13,7 +22,7 @@ import { type PartToBuy, stillToBuy } from './still-to-buy.ts';
 /** One phase or category of the budget, or all of them together. */
 export interface BudgetPosition {
   readonly key: string;
-  readonly name: string;
+  readonly name: Said;
   readonly finished: boolean;
   /** Undefined where no line allows anything. */
   readonly budget: AmountFigure | undefined;
@@ -74,7 +83,7 @@ interface Parts {
 
 interface Group {
   readonly key: string;
-  readonly name: string;
+  readonly name: Said;
   readonly finished: boolean;
 }
 
@@ -85,13 +94,14 @@ function groupsOf({ view, budget }: Parts): Group[] {
   const { finished, status } = view.project.info;
   const allDone = status === 'finished' && finished !== undefined && finished <= view.day;
   if (budget.by === 'category')
-    return costCategories.map((key) => ({ key, name: key, finished: allDone }));
+    return costCategories.map((key) => ({ key, name: categoryName(key), finished: allDone }));
   const phases = view.phases.map(({ phase, state }) => ({
     key: phase.id,
     name: phase.name,
     finished: allDone || state === 'finished',
   }));
-  return [...phases, { key: 'none', name: 'No phase', finished: allDone }];
+  const name: Said = ({ money }) => money.budget.noPhase;
+  return [...phases, { key: 'none', name, finished: allDone }];
 }
 
 function sumsOf({ view, budget, orders, toBuy }: Parts, group: Group): Sums {
@@ -106,10 +116,10 @@ function sumsOf({ view, budget, orders, toBuy }: Parts, group: Group): Sums {
   const wanted = toBuy.filter(({ part }) => (byPhase ? (part.phase ?? 'none') : 'part') === key);
   return {
     ...group,
-    budget: line && sumAmounts([line], currency, 'budget line'),
+    budget: line && sumAmounts([line], currency, 'budgetLines'),
     spent: spentIn(spent, key, currency),
-    ordered: sumAmounts(open.map(openRow), currency, 'order'),
-    toBuy: sumAmounts(wanted.flatMap(wantedRow), currency, 'estimate'),
+    ordered: sumAmounts(open.map(openRow), currency, 'orders'),
+    toBuy: sumAmounts(wanted.flatMap(wantedRow), currency, 'estimates'),
     toBuyRange: addRanges(
       wanted.flatMap(({ price }) => price ?? []),
       currency,
@@ -119,7 +129,7 @@ function sumsOf({ view, budget, orders, toBuy }: Parts, group: Group): Sums {
 
 function spentIn(spent: Breakdown<Money, CostRow>, key: string, currency: string): AmountFigure {
   const figure = spent.groups.find((group) => group.key === key)?.figure;
-  return figure ? amountsOf(figure) : sumAmounts([], currency, 'cost row');
+  return figure ? amountsOf(figure) : sumAmounts([], currency, 'costRows');
 }
 
 function amountsOf({ value, rows, how }: Breakdown<Money, CostRow>['total']): AmountFigure {
@@ -127,13 +137,14 @@ function amountsOf({ value, rows, how }: Breakdown<Money, CostRow>['total']): Am
 }
 
 function openRow({ order, counted, rate }: OrderOnDay) {
-  const note = rate && `not yet paid; estimated at the newest rate, ${rate}`;
+  const note: Said | undefined = rate && (({ money }) => money.sums.newestRate(rate));
   return { id: order.id, date: order.date, what: order.what, amount: counted, note };
 }
 
 function wantedRow({ part, since, price, from }: PartToBuy) {
   if (price === undefined) return [];
-  const note = from === 'search' ? 'newest price seen' : 'estimate';
+  const note: Said = ({ money: { sums } }) =>
+    from === 'search' ? sums.newestPrice : sums.estimate;
   return [{ id: part.id, date: since, what: part.name, amount: price.middle, note }];
 }
 
@@ -160,11 +171,11 @@ function totalOf(
   positions: readonly BudgetPosition[],
 ): BudgetFigures['total'] {
   const { currency } = view.project;
-  const gather = (of: 'ordered' | 'toBuy', what: string) =>
+  const gather = (of: 'ordered' | 'toBuy', kind: AmountKind) =>
     sumAmounts(
       positions.flatMap((position) => position[of].rows),
       currency,
-      what,
+      kind,
     );
   const forecast = addRanges(
     positions.map((position) => position.forecast),
@@ -172,11 +183,12 @@ function totalOf(
   );
   const lines = budget.lines.size > 0 ? budget.total : undefined;
   return {
-    ...{ key: 'all', name: 'In all', finished: positions.every(({ finished }) => finished) },
+    ...{ key: 'all', name: ({ money }: Words) => money.budget.inAll },
+    finished: positions.every(({ finished }) => finished),
     budget: lines,
     spent: amountsOf(view.costsByCategory.total),
-    ordered: gather('ordered', 'open order'),
-    toBuy: gather('toBuy', 'estimate'),
+    ordered: gather('ordered', 'openOrders'),
+    toBuy: gather('toBuy', 'estimates'),
     toBuyRange: addRanges(
       positions.map(({ toBuyRange }) => toBuyRange),
       currency,
@@ -201,7 +213,7 @@ function contingencyOf(
     middle: beyond(forecast.middle),
     high: beyond(forecast.high),
   };
-  const set = sumAmounts([contingency], currency, 'budget line');
+  const set = sumAmounts([contingency], currency, 'budgetLines');
   return { set, used, left: less(set.value, used.middle) };
 }
 

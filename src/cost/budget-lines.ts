@@ -3,7 +3,9 @@ import { type Standing, standsOn } from '../ledger/standing.ts';
 import type { BudgetLine } from '../model/kinds.ts';
 import { type Money, negate, sum } from '../money/money.ts';
 import type { Day } from '../time/day.ts';
+import { type Said, say } from '../words/said.ts';
 import { type AmountFigure, type AmountRow, sumAmounts } from './amount-row.ts';
+import { categoryName } from './category-name.ts';
 import type { StandingRate } from './cost-row.ts';
 import { inOwnCurrency, moneyOf } from './own-currency.ts';
 
@@ -53,7 +55,7 @@ export function budgetOn(project: Budgeted, day: Day): BudgetOnDay {
     total: sumAmounts(
       lines.map(({ row }) => row),
       project.currency,
-      'budget line',
+      'budgetLines',
     ),
     changes,
   };
@@ -93,6 +95,16 @@ function keyOf({ kind, id }: BudgetFor): string {
 
 function rowOf({ line, for: purpose, amount, rate }: BudgetChange): AmountRow {
   const { id, date } = line;
-  const note = rate && `${line.amount.decimal} ${line.amount.currency} at ${rate.rate}`;
-  return { id, date, what: `Budget: ${purpose.id}`, amount, note };
+  const written = `${line.amount.decimal} ${line.amount.currency}`;
+  return {
+    ...{ id, date, what: purpose.id, amount },
+    title: (words) => words.log.rows.budget(say(purposeName(purpose), words)),
+    note: rate && (({ money }) => money.atRate(written, rate.rate)),
+  };
+}
+
+/** What a budget line is for, as a reader is told; a phase that has no name among those given is called by its id. */
+export function purposeName({ kind, id }: BudgetFor, names?: ReadonlyMap<string, string>): Said {
+  if (kind === 'contingency') return ({ log }) => log.rows.contingency;
+  return kind === 'category' ? categoryName(id) : (names?.get(id) ?? id);
 }

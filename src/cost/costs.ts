@@ -1,6 +1,7 @@
 import { type Breakdown, breakDown, type Figure, type Grouping } from '../book/figure.ts';
 import { stillStands } from '../ledger/standing.ts';
 import { type Money, sum } from '../money/money.ts';
+import type { Said } from '../words/said.ts';
 import { type CostRow, isCredit, isMoney } from './cost-row.ts';
 import type { Share } from './shares.ts';
 
@@ -11,30 +12,25 @@ export function sumCosts(rows: readonly CostRow[], currency: string): Figure<Mon
     counting.map(({ counted }) => counted),
     currency,
   );
-  const many = (count: number, words: string) => (count > 0 ? [`${count} ${words}`] : []);
+  return { value, rows: counting, how: howSummed(counting, rows.length - counting.length) };
+}
+
+/** How many rows were added up, and what is special about some of them. */
+function howSummed(counting: readonly CostRow[], leftOut: number): Said {
   const count = (test: (row: CostRow) => boolean) => counting.filter(test).length;
-  const notes = [
-    ...many(
-      count(({ kind }) => isCredit(kind)),
-      'of them credits',
-    ),
-    ...many(
-      count(({ kind }) => !isMoney(kind)),
-      'of them gifts or trades at a stated value',
-    ),
-    ...many(
-      count(({ shareOf }) => shareOf !== undefined),
-      'of them a share',
-    ),
-    ...many(rows.length - counting.length, 'left out by rule'),
-  ];
-  return {
-    value,
-    rows: counting,
-    how: [
-      `sum of ${counting.length} cost ${counting.length === 1 ? 'row' : 'rows'}`,
-      ...notes,
-    ].join(', '),
+  const credits = count(({ kind }) => isCredit(kind));
+  const giftsOrTrades = count(({ kind }) => !isMoney(kind));
+  const shares = count(({ shareOf }) => shareOf !== undefined);
+  return ({ money: { sums } }) => {
+    const many = (number: number, words: (count: number) => string) =>
+      number > 0 ? [words(number)] : [];
+    return [
+      sums.costRows(counting.length),
+      ...many(credits, sums.credits),
+      ...many(giftsOrTrades, sums.giftsOrTrades),
+      ...many(shares, sums.shares),
+      ...many(leftOut, sums.leftOut),
+    ].join(', ');
   };
 }
 

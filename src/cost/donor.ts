@@ -29,14 +29,9 @@ export interface DonorAccount {
   readonly withoutValue: readonly Part[];
 }
 
-const LINES = {
-  bought: 'Bought',
-  carriage: 'Carriage',
-  other: 'Other costs of taking it apart',
-  sold: 'Sold',
-  scrap: 'Weighed in as scrap',
-  back: 'Refunds and deposits back',
-} as const;
+const LINES = ['bought', 'carriage', 'other', 'sold', 'scrap', 'back'] as const;
+
+type Line = (typeof LINES)[number];
 
 /** The account of a donor machine on the day of a view. */
 export function donorAccount(view: View, source: Source): DonorAccount {
@@ -44,8 +39,11 @@ export function donorAccount(view: View, source: Source): DonorAccount {
   const rows = (rowsByBearer(view).get('machine') ?? []).filter((row) => row.source === source.id);
   const lines = costsBy(rows, currency, {
     keyOf: lineOf,
-    nameOf: (key) => LINES[key as keyof typeof LINES],
-    order: Object.keys(LINES),
+    nameOf:
+      (key) =>
+      ({ money }) =>
+        money.donor.lines[key as Line],
+    order: LINES,
   });
   const hours = view.hours.filter((row) => row.source === source.id);
   const taken = view.parts
@@ -70,7 +68,7 @@ export function donorAccounts(view: View): readonly DonorAccount[] {
     .map((source) => donorAccount(view, source));
 }
 
-function lineOf({ kind, category }: CostRow): keyof typeof LINES {
+function lineOf({ kind, category }: CostRow): Line {
   if (kind === 'sale') return 'sold';
   if (kind === 'scrap') return 'scrap';
   if (kind === 'refund' || kind === 'deposit-back') return 'back';

@@ -21,6 +21,6 @@ export function forSale(view: View, source: string): Figure<Money, ForSaleRow> {
   return {
     value: sum(priced, currency),
     rows,
-    how: `sum of ${priced.length} asking ${priced.length === 1 ? 'price' : 'prices'}: an estimate, not counted`,
+    how: ({ money }) => money.sums.askingPrices(priced.length),
   };
 }

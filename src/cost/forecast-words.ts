@@ -1,55 +1,64 @@
 import { type Money, showMoney } from '../money/money.ts';
+import { type Words, wordsOf } from '../words/words.ts';
 import type { BudgetFigures, BudgetPosition } from './budget-figures.ts';
 import { type Overrun, showRatio } from './overrun.ts';
 
 /** Amounts as a reader sees them, a range as one amount where its ends are the same. */
 export function showRange(low: Money, high: Money, language: string): string {
   const first = showMoney(low, language);
-  return low.minor === high.minor ? first : `${first} to ${showMoney(high, language)}`;
+  if (low.minor === high.minor) return first;
+  return wordsOf(language).money.range(first, showMoney(high, language));
 }
 
 /** How the forecast of a phase or category came about, a sentence a line. */
 export function forecastWords(
-  { spent, ordered, toBuy, toBuyRange, budget, forecast }: BudgetPosition,
+  position: BudgetPosition,
   overrun: Overrun | undefined,
   language: string,
 ): string[] {
-  const show = (money: Money) => showMoney(money, language);
-  const { committed, byHabit, rule } = forecast;
-  const range =
-    toBuyRange.low.minor === toBuyRange.high.minor
-      ? ''
-      : ` (${showRange(toBuyRange.low, toBuyRange.high, language)})`;
-  const sum = `Committed: spent ${show(spent.value)} + ordered ${show(ordered.value)} + still to buy ${show(toBuy.value)}${range} = ${show(committed.middle)}.`;
-  if (rule === 'finished') return [sum, 'Finished, so it will cost what is committed.'];
-  if (rule === 'no budget' || budget === undefined)
-    return [sum, 'It has no budget, so nothing beyond what is committed is foreseen.'];
-  if (byHabit === undefined || overrun === undefined)
-    return [
-      sum,
-      `From what is committed at the least up to the budget, ${show(budget.value)}, if that is more.`,
-    ];
-  const line = (name: string, ratio: string, by: Money, least: Money, most: Money) =>
-    `${name}: the greater of ${show(least)} and ${show(budget.value)} × ${ratio} = ${show(by)}: ${show(most)}.`;
-  const percent = (which: 'smallest' | 'median' | 'largest') => showRatio(overrun[which], language);
-  return [
-    sum,
-    line('Low', percent('smallest'), byHabit.low, committed.low, forecast.low),
-    line('Middle', percent('median'), byHabit.middle, committed.middle, forecast.middle),
-    line('High', percent('largest'), byHabit.high, committed.high, forecast.high),
-  ];
+  const words = wordsOf(language).money.forecast;
+  const { budget, forecast } = position;
+  const { byHabit, rule } = forecast;
+  const sum = committedWords(position, language);
+  if (rule === 'finished') return [sum, words.finished];
+  if (rule === 'no budget' || budget === undefined) return [sum, words.noBudget];
+  const allowed = showMoney(budget.value, language);
+  if (byHabit === undefined || overrun === undefined) return [sum, words.upToBudget(allowed)];
+  const ratios = { low: overrun.smallest, middle: overrun.median, high: overrun.largest };
+  const line = (end: keyof typeof ratios) =>
+    words.greaterOf({
+      end: words.ends[end],
+      least: showMoney(forecast.committed[end], language),
+      budget: allowed,
+      ratio: showRatio(ratios[end], language),
+      product: showMoney(byHabit[end], language),
+      most: showMoney(forecast[end], language),
+    });
+  return [sum, line('low'), line('middle'), line('high')];
 }
 
-/** The rule that the forecasts of a project go by on a day, in a sentence or two. */
-export function forecastRule({ budget, overrun, positions }: BudgetFigures): string {
-  const least =
-    'Committed is what is spent, ordered and still to buy. What is finished, and what has no budget, costs what is committed.';
-  if (budget.by === 'category')
-    return `${least} All else lies between what is committed and its budget, if that is more: lines are by category, and no category is ever finished before the whole.`;
-  if (overrun === undefined) {
-    const count = positions.filter((item) => item.finished && item.budget).length;
-    const phases = count === 1 ? 'one phase' : 'no phase';
-    return `${least} All else lies between what is committed and its budget, if that is more: ${phases} with a budget is finished so far, and it takes two to know a habit.`;
-  }
-  return `${least} All else costs that at the least, and otherwise its budget times spent over budget of the ${overrun.phases.length} finished phases: the smallest ratio for the low end, the median for the middle, the largest for the high end.`;
+function committedWords(
+  { spent, ordered, toBuy, toBuyRange: { low, high }, forecast }: BudgetPosition,
+  language: string,
+): string {
+  const words = wordsOf(language).money.forecast;
+  const still = showMoney(toBuy.value, language);
+  return words.committed({
+    spent: showMoney(spent.value, language),
+    ordered: showMoney(ordered.value, language),
+    toBuy:
+      low.minor === high.minor ? still : words.toBuyBetween(still, showRange(low, high, language)),
+    sum: showMoney(forecast.committed.middle, language),
+  });
+}
+
+/** The rule that the forecasts of a project go by on a day, in a few sentences. */
+export function forecastRule(
+  { budget, overrun, positions }: BudgetFigures,
+  { money }: Words,
+): string {
+  const { rule } = money.forecast;
+  if (budget.by === 'category') return rule.byCategory;
+  if (overrun) return rule.byHabit(overrun.phases.length);
+  return rule.tooFew(positions.filter((item) => item.finished && item.budget).length);
 }

@@ -4,6 +4,7 @@ import type { ProjectInfo } from '../model/kinds.ts';
 import type { Money } from '../money/money.ts';
 import { divideHalfAwayFromZero } from '../money/round.ts';
 import type { Minutes } from '../time/duration.ts';
+import { say } from '../words/said.ts';
 import { stated } from './stated.ts';
 
 /** What own work would be worth at a stated rate. It is no money and is in no total. */
@@ -28,7 +29,7 @@ export function labourOf(
   return {
     value: { minor, currency },
     rows: hours.rows,
-    how: `${hours.how}, at the stated rate an hour`,
+    how: (words) => words.money.sums.labour(say(hours.how, words)),
     rate,
     hours,
   };

@@ -1,5 +1,6 @@
 import type { Money } from '../money/money.ts';
 import { divideHalfAwayFromZero } from '../money/round.ts';
+import type { Said } from '../words/said.ts';
 
 /** A quotient kept exact; the divisor is above zero. */
 export interface Ratio {
@@ -10,7 +11,7 @@ export interface Ratio {
 /** A finished phase with a budget: what was spent for each unit allowed. */
 export interface FinishedPhase {
   readonly id: string;
-  readonly name: string;
+  readonly name: Said;
   readonly budget: Money;
   readonly spent: Money;
   readonly ratio: Ratio;

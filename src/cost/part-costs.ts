@@ -2,6 +2,8 @@ import type { Breakdown, Figure } from '../book/figure.ts';
 import type { View } from '../book/types.ts';
 import { type Money, negate, sum } from '../money/money.ts';
 import type { PartState } from '../parts/state.ts';
+import type { Said } from '../words/said.ts';
+import type { Words } from '../words/words.ts';
 import { bearerOf, machineIds, rowsByBearer } from './bearer.ts';
 import type { CostRow } from './cost-row.ts';
 import { costsBy, shareOut, sumCosts } from './costs.ts';
@@ -61,16 +63,17 @@ export function partCosts(view: View): PartCosts {
 function bearers(view: View, accounts: readonly DonorAccount[]): PartCosts['bearers'] {
   const { currency, sources } = view.project;
   const machines = machineIds(view);
-  const names = new Map([
-    ['parts', 'Parts, by the rows that name them'],
-    ...sources.map(
-      ({ id, name }) => [`machine-${id}`, `${name}, less what was sold of it`] as const,
+  const named = (key: string, name: (said: Words['money']['partCosts']['bearers']) => string) =>
+    [key, ({ money }: Words) => name(money.partCosts.bearers)] as const;
+  const names = new Map<string, Said>([
+    named('parts', (said) => said.parts),
+    ...sources.map(({ id, name }) => named(`machine-${id}`, (said) => said.machine(name))),
+    ...accounts.map(({ source: { id, name }, shares }) =>
+      named(`machine-${id}`, (said) =>
+        shares.length > 0 ? said.shared(name) : said.notShared(name),
+      ),
     ),
-    ...accounts.map(({ source, shares }) => {
-      const how = shares.length > 0 ? 'shared over its parts' : 'which no part has a share of';
-      return [`machine-${source.id}`, `${source.name}, ${how}`] as const;
-    }),
-    ['rest', 'Neither a part nor a machine'],
+    named('rest', (said) => said.rest),
   ]);
   return costsBy(view.costs, currency, {
     keyOf: (row) => {

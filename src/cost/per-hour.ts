@@ -4,12 +4,14 @@ import type { WorkedRow } from '../hours/hours.ts';
 import type { Money } from '../money/money.ts';
 import { divideHalfAwayFromZero } from '../money/round.ts';
 import type { Minutes } from '../time/duration.ts';
+import type { Said } from '../words/said.ts';
+import type { Words } from '../words/words.ts';
 import type { CostRow } from './cost-row.ts';
 
 /** Money and hours of one phase or of all, and what was spent for each hour worked. */
 export interface PerHour {
   readonly key: string;
-  readonly name: string;
+  readonly name: Said;
   readonly costs: Figure<Money, CostRow>;
   readonly hours: Figure<Minutes, WorkedRow>;
   /** Rounded half away from zero to whole minor units; none without hours. */
@@ -24,7 +26,7 @@ export function perHour({ costsByPhase, hoursByPhase }: View): {
   const costs = new Map(costsByPhase.groups.map((group) => [group.key, group]));
   const hours = new Map(hoursByPhase.groups.map((group) => [group.key, group]));
   const { currency } = costsByPhase.total.value;
-  const nothing = { rows: [], how: 'no rows' };
+  const nothing = { rows: [], how: ({ money }: Words) => money.sums.noRows };
 
   const keys = new Set([...hours.keys(), ...costs.keys()]);
   const phases = [...keys].map((key) =>
@@ -35,12 +37,20 @@ export function perHour({ costsByPhase, hoursByPhase }: View): {
       hours.get(key)?.figure ?? { ...nothing, value: 0 },
     ),
   );
-  return { phases, all: divide('all', 'All', costsByPhase.total, hoursByPhase.total) };
+  return {
+    phases,
+    all: divide(
+      'all',
+      ({ money }) => money.costs.perHour.all,
+      costsByPhase.total,
+      hoursByPhase.total,
+    ),
+  };
 }
 
 function divide(
   key: string,
-  name: string,
+  name: Said,
   costs: PerHour['costs'],
   hours: PerHour['hours'],
 ): PerHour {

@@ -23,12 +23,11 @@ export function shownApart(view: View): ShownApart {
     moneyOf: (row: CostRow) => Money,
   ): Figure<Money, CostRow> => {
     const rows = view.costs.filter(test).map((row) => ({ ...row, counted: moneyOf(row) }));
-    const many = `${rows.length} cost ${rows.length === 1 ? 'row' : 'rows'}`;
     const value = sum(
       rows.map(({ counted }) => counted),
       currency,
     );
-    return { value, rows, how: `sum of ${many}` };
+    return { value, rows, how: ({ money }) => money.sums.costRows(rows.length) };
   };
   const counted = (row: CostRow) => row.counted;
   return {

@@ -2,6 +2,7 @@ import type { BudgetCurve, DayAmount } from '../cost/budget-curve.ts';
 import { exponentOf } from '../money/currency.ts';
 import { type Money, showMoney } from '../money/money.ts';
 import { type Day, daysBetween, showShortDay } from '../time/day.ts';
+import { wordsOf } from '../words/words.ts';
 import { linearScale, roundTicks, type Scale } from './scale.ts';
 import { across, type Drawing, fluidDrawing, node, type SvgNode } from './svg.ts';
 import { showWhole } from './whole-money.ts';
@@ -149,13 +150,18 @@ function forecastLines(curve: BudgetCurve, plane: Plane, currency: string): SvgN
 }
 
 function titleOf({ from, today, budget, spent, forecast }: BudgetCurve, language: string): string {
-  const show = (money: Money | undefined) => (money ? showMoney(money, language) : 'nothing');
-  const first = showShortDay(from, language);
-  const parts = [
-    `Money from ${first} to ${showShortDay(today, language)}`,
-    `budget ${show(budget.at(-1)?.money)}, dashed`,
-    `spent ${show(spent.at(-1)?.money)}, wide`,
-    ...(forecast ? [`forecast ${show(forecast.low)} to ${show(forecast.high)}, low to high`] : []),
-  ];
-  return `${parts.join('; ')}.`;
+  const words = wordsOf(language).money.budget.curve;
+  const show = (money: Money | undefined) => (money ? showMoney(money, language) : words.nothing);
+  const given = {
+    from: showShortDay(from, language),
+    today: showShortDay(today, language),
+    budget: show(budget.at(-1)?.money),
+    spent: show(spent.at(-1)?.money),
+  };
+  if (forecast === undefined) return words.title(given);
+  return words.titleWithForecast({
+    ...given,
+    low: show(forecast.low),
+    high: show(forecast.high),
+  });
 }

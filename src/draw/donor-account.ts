@@ -1,5 +1,7 @@
 import type { DonorAccount } from '../cost/donor.ts';
 import { type Money, showMoney } from '../money/money.ts';
+import { say } from '../words/said.ts';
+import { type Words, wordsOf } from '../words/words.ts';
 import { linearScale } from './scale.ts';
 import { across, type Drawing, fluidDrawing, node, type SvgNode } from './svg.ts';
 
@@ -27,12 +29,14 @@ interface Step {
  *     =================
  */
 export function drawDonorAccount(account: DonorAccount, language: string): Drawing {
-  const steps = stepsOf(account);
+  const words = wordsOf(language);
+  const steps = stepsOf(account, words);
   const ends = steps.flatMap(({ from, to }) => [from, to]);
   const scale = linearScale([Math.min(0, ...ends), Math.max(1, ...ends)], [0.5, 99.5]);
   const height = TOP + steps.length * ROW;
   const zero = { x1: across(scale(0)), x2: across(scale(0)), y1: 0, y2: height - ROW + TOP + LINE };
-  const title = `${account.source.name}, from what it was bought for to its net cost, ${showMoney(account.lines.total.value, language)}.`;
+  const net = showMoney(account.lines.total.value, language);
+  const title = words.money.donor.drawingTitle(account.source.name, net);
   return fluidDrawing(height, title, [
     // Where all lies above nothing, the steps start at the edge.
     ...(Math.min(...ends) < 0 ? [node('line', { ...zero, class: 'grid' })] : []),
@@ -40,17 +44,18 @@ export function drawDonorAccount(account: DonorAccount, language: string): Drawi
   ]);
 }
 
-function stepsOf({ lines, forSale }: DonorAccount): Step[] {
+function stepsOf({ lines, forSale }: DonorAccount, words: Words): Step[] {
+  const said = words.money.donor;
   let run = 0;
   const steps = lines.groups.map(({ name, figure }): Step => {
     const from = run;
     run += figure.value.minor;
-    return { name, money: figure.value, from, to: run, line: 'wide' };
+    return { name: say(name, words), money: figure.value, from, to: run, line: 'wide' };
   });
-  const net: Step = { name: 'Net cost', money: lines.total.value, from: 0, to: run, line: 'wide' };
+  const net: Step = { name: said.net, money: lines.total.value, from: 0, to: run, line: 'wide' };
   if (forSale.value.minor === 0) return [...steps, net];
   const left: Step = {
-    name: 'Still to sell, estimate',
+    name: said.stillToSellEstimate,
     money: forSale.value,
     from: run,
     to: run - forSale.value.minor,

@@ -1,6 +1,7 @@
 import type { View } from '../book/types.ts';
 import { showMoney } from '../money/money.ts';
 import { type Day, daysBetween, showShortDay } from '../time/day.ts';
+import { wordsOf } from '../words/words.ts';
 import { linearScale, roundTicks } from './scale.ts';
 import { across, type Drawing, fluidDrawing, node } from './svg.ts';
 import { showWhole } from './whole-money.ts';
@@ -67,6 +68,10 @@ export function drawSpending(view: View, language: string): Drawing | undefined 
       showShortDay(view.day, language),
     ),
   ];
-  const title = `Money spent from ${showShortDay(from, language)} to ${showShortDay(view.day, language)}, credits taken off: ${showMoney({ minor, currency }, language)}.`;
+  const title = wordsOf(language).money.costs.spendingTitle(
+    showShortDay(from, language),
+    showShortDay(view.day, language),
+    showMoney({ minor, currency }, language),
+  );
   return fluidDrawing(HEIGHT, title, [...scale, ...steps, ...dates]);
 }

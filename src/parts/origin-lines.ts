@@ -1,6 +1,7 @@
 import type { Breakdown, Figure } from '../book/figure.ts';
 import type { CostRow } from '../cost/cost-row.ts';
 import type { Money } from '../money/money.ts';
+import { say } from '../words/said.ts';
 import type { Words } from '../words/words.ts';
 import type { OriginRow, Origins } from './origins.ts';
 
@@ -20,17 +21,14 @@ export interface OriginLine {
 }
 
 /** The breakdowns side by side, one line a source; money that is tied to none stands last. */
-export function originLines(
-  { pieces, mass, cost }: Origins,
-  { parts }: Words,
-): readonly OriginLine[] {
+export function originLines({ pieces, mass, cost }: Origins, words: Words): readonly OriginLine[] {
   const names = new Map(
     [...pieces.groups, ...mass.groups, ...cost.groups].map(({ key, name }) => [key, name]),
   );
   const sizeOf = (value: number) => value;
   const lines = [...names].map(([key, name]) => ({
     key,
-    name: key === 'none' ? parts.sources.none : name,
+    name: key === 'none' ? words.parts.sources.none : say(name, words),
     pieces: sharedOf(pieces, key, sizeOf),
     mass: sharedOf(mass, key, sizeOf),
     cost: sharedOf(cost, key, ({ minor }) => minor),

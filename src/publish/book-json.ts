@@ -68,7 +68,11 @@ function breakdownJson<Value>(
   return {
     unit,
     total: figure(total),
-    groups: groups.map((group) => ({ key: group.key, name: group.name, ...figure(group.figure) })),
+    groups: groups.map((group) => ({
+      key: group.key,
+      name: say(group.name, words),
+      ...figure(group.figure),
+    })),
   };
 }
 

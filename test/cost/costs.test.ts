@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { runningTotals } from '../../src/cost/costs.ts';
 import { showMoney } from '../../src/money/money.ts';
 import { projectOf, type Written } from '../book/project-of.ts';
+import { toldIn } from '../words/told.ts';
 
 const sources = [
   { id: 'base', kind: 'base', name: 'The press' },
@@ -41,7 +42,7 @@ describe('a cost row', () => {
     ]);
     const { total } = now.costsByCategory;
     expect(pounds(total.value.minor)).toBe('£60.00');
-    expect(total.how).toBe('sum of 4 cost rows, 3 of them credits');
+    expect(toldIn(total.how)).toBe('sum of 4 cost rows, 3 of them credits');
   });
 
   test('leaves the cost of a donor below nothing when more was sold than it cost', () => {
@@ -49,9 +50,9 @@ describe('a cost row', () => {
       row('c-1', '100.00', { source: 'donor' }),
       row('c-2', '130.00', { kind: 'sale', source: 'donor' }),
     ]);
-    expect(now.costsBySource.groups.map(({ name, figure }) => [name, figure.value.minor])).toEqual([
-      ['The spare press', -3000],
-    ]);
+    expect(
+      now.costsBySource.groups.map(({ name, figure }) => [toldIn(name), figure.value.minor]),
+    ).toEqual([['The spare press', -3000]]);
   });
 
   test('in another currency counts at the newest rate on or before its day', () => {
@@ -95,7 +96,9 @@ describe('a cost row', () => {
 
   test('of no source stands in a group of its own, after those with one', () => {
     const { now } = costsOf([row('c-1', '1.00'), row('c-2', '2.00', { source: 'base' })]);
-    expect(now.costsBySource.groups.map(({ name, figure }) => [name, figure.value.minor])).toEqual([
+    expect(
+      now.costsBySource.groups.map(({ name, figure }) => [toldIn(name), figure.value.minor]),
+    ).toEqual([
       ['The press', 200],
       ['not tied to a source', 100],
     ]);

@@ -3,6 +3,7 @@ import { costsByShare } from '../../src/cost/costs.ts';
 import { toDecimal } from '../../src/money/money.ts';
 import type { Day } from '../../src/time/day.ts';
 import { projectOf, type Written } from '../book/project-of.ts';
+import { toldIn } from '../words/told.ts';
 
 const row = (id: string, amount: string, rest: Written = {}): Written => ({
   ...{ id, date: '2025-03-02', amount, category: 'part', phase: 'strip', what: 'A thing' },
@@ -33,7 +34,7 @@ describe('gifts and trades', () => {
 
   test('are told apart in the words of a total', () => {
     const { total } = projectWith(rows, { gifts: 'in' }).now.costsByCategory;
-    expect(total.how).toBe(
+    expect(toldIn(total.how)).toBe(
       'sum of 2 cost rows, 1 of them gifts or trades at a stated value, 1 left out by rule',
     );
   });
@@ -134,8 +135,8 @@ describe('a split row', () => {
 
   test('stands once in the total, and in a group as a share that knows the whole', () => {
     const { groups, total } = projectWith([split(['a:3', 'b:1'])]).now.costsByPhase;
-    expect(total.how).toBe('sum of 1 cost row');
-    expect(groups[0]?.figure.how).toBe('sum of 1 cost row, 1 of them a share');
+    expect(toldIn(total.how)).toBe('sum of 1 cost row');
+    expect(toldIn(groups[0]?.figure.how)).toBe('sum of 1 cost row, 1 of them a share');
     expect(groups[0]?.figure.rows[0]?.shareOf?.minor).toBe(10000);
   });
 

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { donorAccount } from '../../src/cost/donor.ts';
 import type { Day } from '../../src/time/day.ts';
 import { projectOf, type Written } from '../book/project-of.ts';
+import { toldIn } from '../words/told.ts';
 
 const sources = [
   { id: 'base', kind: 'base', name: 'The press' },
@@ -40,7 +41,7 @@ function donorIn({ project }: ReturnType<typeof press>['now']) {
 }
 
 const linesOf = ({ lines }: ReturnType<typeof accountOf>) =>
-  lines.groups.map(({ name, figure }) => [name, figure.value.minor, figure.rows.length]);
+  lines.groups.map(({ name, figure }) => [toldIn(name), figure.value.minor, figure.rows.length]);
 const sharesOf = ({ shares }: ReturnType<typeof accountOf>) =>
   shares.map((share) => [share.part.id, share.money.minor]);
 
@@ -157,7 +158,7 @@ describe('the account of a donor', () => {
     const account = accountOf({ costs: [row('c-1', '100.00')], parts });
     expect(account.forSale.rows.map(({ id }) => id)).toEqual(['offered', 'unpriced']);
     expect(account.forSale.value.minor).toBe(4500);
-    expect(account.forSale.how).toBe('sum of 1 asking price: an estimate, not counted');
+    expect(toldIn(account.forSale.how)).toBe('sum of 1 asking price: an estimate, not counted');
     expect(account.lines.total.value.minor).toBe(10000);
   });
 

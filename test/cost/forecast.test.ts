@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { forecastRule, forecastWords } from '../../src/cost/forecast-words.ts';
+import { wordsOf } from '../../src/words/words.ts';
 import { cost, figuresOn, line, order, part } from './budget-project.ts';
 
 // Worked by hand. Strip: 110 spent of 100 = 110 %. Floor: 285 of 300 = 95 %. Median of the two: 102.5 %.
@@ -63,7 +64,9 @@ describe('the forecast', () => {
     const floor = position('floor', '2025-04-10');
     expect(floor.forecast.rule).toBe('to budget');
     expect(ends(floor.forecast)).toEqual([28_500, 30_000, 30_000]);
-    expect(forecastRule(figuresOn(lists, '2025-04-10'))).toContain('one phase with a budget');
+    expect(forecastRule(figuresOn(lists, '2025-04-10'), wordsOf('en'))).toContain(
+      'one phase with a budget',
+    );
   });
 
   test('of a phase without a budget is what is committed', () => {
@@ -88,7 +91,7 @@ describe('the forecast', () => {
     expect(figures.positions.map(({ key }) => key)).toEqual(['part']);
     expect(ends(figures.total.forecast)).toEqual([53_500, 70_000, 70_000]);
     expect(figures.overrun).toBeUndefined();
-    expect(forecastRule(figures)).toContain('by category');
+    expect(forecastRule(figures, wordsOf('en'))).toContain('by category');
   });
 
   test('of a finished project is what it cost', () => {

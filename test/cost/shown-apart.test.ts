@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { perHour } from '../../src/cost/per-hour.ts';
 import { shownApart } from '../../src/cost/shown-apart.ts';
 import { projectOf, type Written } from '../book/project-of.ts';
+import { told, toldIn } from '../words/told.ts';
 
 const row = (id: string, amount: string, rest: Written = {}): Written => ({
   id,
@@ -41,7 +42,8 @@ test('gifts and trades stand apart at their stated value, in the totals or out o
 
 test('tools left out, and the rest of a shared one, are shown', () => {
   const tool = row('c-2', '40.00', { category: 'tool' });
-  expect(shownApart(viewOf([row('c-1', '1.00'), tool], [], { tools: 'out' }))).toMatchObject({
+  const out = shownApart(viewOf([row('c-1', '1.00'), tool], [], { tools: 'out' }));
+  expect(told(out)).toMatchObject({
     toolsOut: { value: { minor: 4000 }, how: 'sum of 1 cost row' },
     elsewhere: { value: { minor: 0 } },
   });
@@ -56,7 +58,7 @@ test('own labour has a value only at a stated rate', () => {
   expect(shownApart(viewOf([], hours)).labour).toBeUndefined();
   const { labour } = shownApart(viewOf([], hours, { labourRate: '13.00' }));
   expect(labour).toMatchObject({ value: { minor: 3250 }, hours: { value: 150 } });
-  expect(labour?.how).toBe('sum of 1 hours row, at the stated rate an hour');
+  expect(toldIn(labour?.how)).toBe('sum of 1 hours row, at the stated rate an hour');
 });
 
 test('money per hour is that of each phase with hours, rounded half away from zero, and of all', () => {

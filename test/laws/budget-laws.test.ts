@@ -6,6 +6,7 @@ import { overrunOf, scaled } from '../../src/cost/overrun.ts';
 import type { Day } from '../../src/time/day.ts';
 import { projectOf, type Written } from '../book/project-of.ts';
 import { phases, sources } from '../cost/budget-project.ts';
+import { told } from '../words/told.ts';
 import { writtenDay } from './written-rows.ts';
 
 const money = fc.integer({ min: 0, max: 99_999 }).map((pence) => (pence / 100).toFixed(2));
@@ -135,7 +136,7 @@ test('a line, an order or a payment of a later day changes nothing on an earlier
         ...{ budgets: happened(budgets), orders: happened(placed), costs: happened(paid) },
       };
       const on = (some: typeof written) => budgetFigures(projectOf({ lists: some }).asOf(day));
-      expect(on(written)).toEqual(on(early));
+      expect(told(on(written))).toEqual(told(on(early)));
     }),
   );
 });

@@ -7,6 +7,7 @@ import { toldOf } from '../../src/ledger/withheld.ts';
 import { addDays, type Day } from '../../src/time/day.ts';
 import { wordsOf } from '../../src/words/words.ts';
 import { projectOf, type Written } from '../book/project-of.ts';
+import { toldIn } from '../words/told.ts';
 
 const cost = (id: string, date: string, amount: string, rest: Written = {}): Written => ({
   ...{ id, date, amount, category: 'part', phase: 'strip', what: `Thing ${id}` },
@@ -50,7 +51,7 @@ describe('withheld amounts', () => {
   });
 
   test('are tied to no phase, and the group says so', () => {
-    const names = project.now.costsByPhase.groups.map(({ name }) => name);
+    const names = project.now.costsByPhase.groups.map(({ name }) => toldIn(name));
     expect(names).toContain('not tied to a phase');
   });
 

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { donorAccount } from '../../src/cost/donor.ts';
 import { partCosts } from '../../src/cost/part-costs.ts';
 import { showMoney } from '../../src/money/money.ts';
+import { toldIn } from '../words/told.ts';
 import { openBuiltDemo } from './built-book.ts';
 import { select, textOf } from './pages.ts';
 
@@ -22,7 +23,7 @@ describe.each(donors)('the page of the donor $name', ({ project, source }) => {
     const rows = table ? select(table, 'tr').slice(1) : [];
     for (const [index, { name, figure }] of account.lines.groups.entries()) {
       const row = rows[index];
-      expect(row && textOf(row)).toContain(name);
+      expect(row && textOf(row)).toContain(toldIn(name));
       expect(row && textOf(row)).toContain(shown(figure.value));
       expect(row && select(row, 'li')).toHaveLength(figure.rows.length);
     }

@@ -53,14 +53,6 @@ export const measure: Words['measure'] = {
       'die Eingangsgrößen streuen größtenteils gemeinsam; u ist, was ihnen nicht gemeinsam ist',
     correlation: 'was den Eingangsgrößen gemeinsam ist (Korrelation)',
   },
-  budgetTable: {
-    label: 'Unsicherheitsbudget',
-    input: 'Eingang',
-    what: 'Was es ist',
-    sensitivity: 'Empfindlichkeit',
-    share: 'Anteil an u²',
-    given: 'vorgegeben',
-  },
   changes: {
     label: 'Vorher und nachher',
     before: 'Vorher',

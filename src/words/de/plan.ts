@@ -132,11 +132,6 @@ export const plan: Words['plan'] = {
     range: (from, to) => `${from} bis ${to}`,
   },
   task: { done: 'erledigt', toDo: 'zu erledigen' },
-  overdue: {
-    line: 'Überfällig: {parts} {note}',
-    note: 'außer Haus ({kind}), fällig {day}, {ago} ({row})',
-    ago: (count) => (count === 1 ? 'vor 1 Tag' : `vor ${count} Tagen`),
-  },
   forecast,
   earned,
 };

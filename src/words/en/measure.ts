@@ -45,14 +45,6 @@ export const measure = {
     moveTogether: 'the inputs share most of their scatter; u is what they do not share',
     correlation: 'what the inputs share (correlation)',
   },
-  budgetTable: {
-    label: 'Uncertainty budget',
-    input: 'Input',
-    what: 'What it is',
-    sensitivity: 'Sensitivity',
-    share: 'Share of u²',
-    given: 'given',
-  },
   changes: {
     label: 'Before and after',
     before: 'Before',

@@ -128,11 +128,6 @@ export const plan = {
     range: (from: string, to: string) => `${from} to ${to}`,
   },
   task: { done: 'done', toDo: 'to do' },
-  overdue: {
-    line: 'Overdue: {parts} {note}',
-    note: 'sent out for {kind}, due {day}, {ago} ({row})',
-    ago: (days: number) => `${days} ${days === 1 ? 'day' : 'days'} ago`,
-  },
   forecast,
   earned,
 };

@@ -1,0 +1,10 @@
+import type { Words } from '../../words.ts';
+
+export const uncertainty: Words['money']['uncertainty'] = {
+  label: 'Messunsicherheitsbudget',
+  input: 'Eingangsgröße',
+  whatItIs: 'Bedeutung',
+  sensitivity: 'Empfindlichkeit',
+  shareOfVariance: 'Anteil an u²',
+  given: 'vorgegeben',
+};
