@@ -7,7 +7,7 @@ const threadIsWeakest =
 const wornThread =
   'Ein verrostetes, gelängtes oder untermaßig geschnittenes Gewinde ist schwächer, als sein Nennquerschnitt angibt.';
 const pitchTooLarge = 'die Steigung ist so groß wie der Durchmesser';
-const K = 'Drehmomentbeiwert K';
+const K = 'Drehmomentbeiwert';
 const usualFactors =
   'Drehmomentbeiwert etwa 0,20 für blanken trockenen Stahl, 0,15 geölt, 0,10 mit Hochdruckschmierstoff, 0,30 oder mehr bei verschmutztem Gewinde';
 

@@ -16,7 +16,7 @@ export const brakes: Words['calc'] = {
       D: 'Bohrung des Hauptzylinders',
     },
     assumptions: [
-      'kein Bremskraftverstärker: ist einer da, die Kraft an der Druckstange und eine Pedalübersetzung von 1 einsetzen',
+      'kein Bremskraftverstärker: Ist einer da, die Kraft an der Druckstange und eine Pedalübersetzung von 1 einsetzen',
       'keine Verluste in Pedal, Dichtungen oder Rückholfedern',
       'ein Tandem-Hauptzylinder hat diesen Druck in jedem Kreis',
     ],
@@ -50,7 +50,7 @@ export const brakes: Words['calc'] = {
       'Kolbenfläche auf einer Seite der Scheibe: beim Schwimmsattel die des einen Kolbens, beim Festsattel die der Kolben auf einer Seite',
       'an beiden Belägen derselbe Reibwert, heiß wie kalt',
       'wirksamer Halbmesser: von der Nabenmitte zur Mitte des Belags',
-      'das Rad blockiert nicht: über die Haftung des Reifens hinaus wird die Kraft nicht erreicht',
+      'das Rad blockiert nicht: Über die Haftung des Reifens hinaus wird die Kraft nicht erreicht',
     ],
     caution:
       'Der Reibwert der Beläge sinkt bei Hitze und Nässe. Eine berechnete Kraft ist kein Beweis dafür, dass ein Fahrzeug zum Stehen kommt.',

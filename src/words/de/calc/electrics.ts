@@ -17,7 +17,7 @@ export const electrics: Words['calc'] = {
     inputs: { U: 'Spannung an der Isolierung', R: 'Isolationswiderstand' },
     assumptions: [
       'Gleichspannung, nachdem der Ladestrom abgeklungen ist',
-      'Widerstand etwa mit dieser Spannung gemessen: eine feuchte oder rissige Isolierung lässt bei höherer Spannung mehr durch',
+      'Widerstand etwa mit dieser Spannung gemessen: Eine feuchte oder rissige Isolierung lässt bei höherer Spannung mehr durch',
       'eine Wechselspannung treibt außerdem einen kapazitiven Strom, der hier außer Betracht bleibt',
     ],
     caution:

@@ -15,7 +15,7 @@ export const engine: Words['calc'] = {
     assumptions: [
       'Hubraum eines Zylinders',
       'Verdichtungsraum: Brennraum, Dichtung, Abstand zur Dichtfläche und Kolbenboden zusammen, wie mit Flüssigkeit ausgelitert',
-      'geometrisches Verhältnis: durch die Steuerzeiten ist das wirksame kleiner',
+      'geometrisches Verhältnis: Durch die Steuerzeiten ist das wirksame kleiner',
     ],
   },
   'compression-spread': {
@@ -24,7 +24,7 @@ export const engine: Words['calc'] = {
     assumptions: [
       'alle Zylinder gleich geprüft: warm, Drosselklappe offen, alle Kerzen heraus, gleiche Zahl von Hüben',
       'die Batterie hielt die Anlassdrehzahl bis zum letzten Zylinder',
-      'die Liste enthält jeden Zylinder, alle mit demselben Druckmesser: ein Skalenfehler hebt sich heraus, ein Nullpunktfehler nicht',
+      'die Liste enthält jeden Zylinder, alle mit demselben Druckmesser: Ein Skalenfehler hebt sich heraus, ein Nullpunktfehler nicht',
     ],
     caution:
       'Ein Motor, der durchgedreht wird, kann anspringen, Kraftstoff versprühen oder Funken schlagen. Kraftstoff und Zündung abstellen und Abstand von Riemen und Lüfter halten.',

@@ -1,13 +1,13 @@
 import type { Words } from '../../words.ts';
 
-const inOnePlane = 'die vier Punkte liegen in einer Ebene: eine Verwindung ist hier nicht zu sehen';
+const inOnePlane = 'die vier Punkte liegen in einer Ebene: Eine Verwindung ist hier nicht zu sehen';
 
 export const frame: Words['calc'] = {
   'squareness-diagonals': {
     title: 'Unterschied der beiden Diagonalen',
     inputs: { d_1: 'erste Diagonale', d_2: 'zweite Diagonale' },
     assumptions: [
-      'gegenüberliegende Seiten sind gleich lang: ungleiche Seiten ergeben auch in einem rechtwinkligen Rahmen ungleiche Diagonalen',
+      'gegenüberliegende Seiten sind gleich lang: Ungleiche Seiten ergeben auch in einem rechtwinkligen Rahmen ungleiche Diagonalen',
       'die vier Punkte sind auf beiden Seiten dieselben, etwa die Mitten paariger Bohrungen',
       inOnePlane,
     ],
@@ -27,7 +27,7 @@ export const frame: Words['calc'] = {
     ],
     requires: [
       'die Diagonalen unterscheiden sich mehr, als diese Seiten zulassen',
-      'die Diagonalen passen nicht zu den Seiten: eines der vier Maße wurde zwischen anderen Punkten genommen',
+      'die Diagonalen passen nicht zu den Seiten: Eines der vier Maße wurde zwischen anderen Punkten genommen',
     ],
   },
 };

@@ -31,7 +31,7 @@ export const gearing: Words['calc'] = {
     caution:
       'Ein großer Verlust kann heißen, dass der Reifen überlastet ist oder zu wenig Druck hat; dann wird er zu heiß und versagt.',
     requires: [
-      'der Halbmesser unter Last ist so groß wie der Durchmesser: wurde ein Durchmesser abgelesen?',
+      'der Halbmesser unter Last ist so groß wie der Durchmesser: Wurde ein Durchmesser abgelesen?',
     ],
   },
   'overall-ratio': {
@@ -80,7 +80,7 @@ export const gearing: Words['calc'] = {
     requires: [
       'der Wirkungsgrad liegt über 100 %',
       'die Zugkraft an den Rädern überwindet den Rollwiderstand nicht',
-      'die Zugkraft an den Rädern ist so groß wie das Gewicht: die Haftung begrenzt die Steigung, nicht der Motor',
+      'die Zugkraft an den Rädern ist so groß wie das Gewicht: Die Haftung begrenzt die Steigung, nicht der Motor',
     ],
   },
 };

@@ -64,6 +64,6 @@ export const machineGeometry: Words['calc'] = {
   eccentricity: {
     title: 'Außermittigkeit, aus dem Schlag',
     inputs: { TIR: 'Gesamtausschlag der Messuhr' },
-    assumptions: ['die Oberfläche selbst ist rund: der ganze Ausschlag kommt vom Versatz'],
+    assumptions: ['die Oberfläche selbst ist rund: Der ganze Ausschlag kommt vom Versatz'],
   },
 };

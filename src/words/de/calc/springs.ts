@@ -75,7 +75,7 @@ export const springs: Words['calc'] = {
     },
     assumptions: [
       'runder Draht und eine zylindrische Feder mit gleichbleibender Steigung',
-      'nur die federnden Windungen zählen: angelegte und geschliffene Enden kosten etwa zwei',
+      'nur die federnden Windungen zählen: Angelegte und geschliffene Enden kosten etwa zwei',
       'im genutzten Federweg berührt keine Windung die nächste',
       'Federstahl mit einem Schubmodul von 79 300 MPa, wenn kein anderer angegeben ist',
     ],

@@ -14,7 +14,7 @@ export const use: Words['calc'] = {
     inputs: { V: 'verbrauchter Kraftstoff', s: 'gefahrene Strecke' },
     assumptions: [
       'der Tank wurde vorher und nachher auf demselben Boden bis zur selben Marke gefüllt',
-      'die Strecke ist die wahre: mit anderen Reifen zeigt der Kilometerzähler falsch an',
+      'die Strecke ist die wahre: Mit anderen Reifen zeigt der Kilometerzähler falsch an',
     ],
   },
 };

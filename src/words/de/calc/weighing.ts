@@ -65,7 +65,7 @@ export const weighing: Words['calc'] = {
     },
     assumptions: [
       'die Federung ist blockiert, während die Achse angehoben ist',
-      'Ladung und Flüssigkeiten verlagern sich nicht: Kraftstoffstand und Ladung bleiben, wo sie sind',
+      'Lasten verlagern sich nicht: Kraftstoffstand und Ladung bleiben, wo sie sind',
       'die Achslasten waagerecht und angehoben sind mit denselben Waagen bestimmt',
     ],
     caution:
