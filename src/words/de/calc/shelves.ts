@@ -22,7 +22,7 @@ export const shelves: Words['calc'] = {
     assumptions: [
       'rechteckiges Brett von gleicher Dicke, an den Enden frei aufliegend: weder eingespannt noch durch Rückwand oder Kante versteift',
       'Durchbiegung nur durch Biegung und klein gegen die Stützweite',
-      'die Durchbiegung des ersten Tages: abgelagertes Holz unter bleibender Last biegt sich mit der Zeit etwa 1,5-mal so weit durch (National Design Specification for Wood Construction 3.5.2, zitiert bei awc.org)',
+      'die Durchbiegung des ersten Tages: Abgelagertes Holz unter bleibender Last biegt sich mit der Zeit etwa 1,5-mal so weit durch (National Design Specification for Wood Construction 3.5.2, zitiert bei awc.org)',
     ],
     caution:
       'Dies sagt, wie ein Brett aussieht, nicht, was es trägt, bevor es bricht oder seine Auflager ausreißen.',
