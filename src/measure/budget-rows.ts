@@ -1,3 +1,4 @@
+import { inputText } from '../calc/told.ts';
 import { showNumber, showQuantity, withUnit } from '../units/quantity.ts';
 import { baseSlope, fromBaseUnit } from '../units/unit.ts';
 import { wordsOf } from '../words/words.ts';
@@ -20,7 +21,9 @@ export interface BudgetRow {
 /** The budget of a worked-out value (GUM 7.2.7): inputs in their own units, sensitivities as result unit per input unit, shares of u². */
 export function budgetRows(worked: Worked, language: string): BudgetRow[] {
   const { recipe, base, unit, sources } = worked;
-  const { budget } = wordsOf(language).measure;
+  const { calculation } = recipe;
+  const words = wordsOf(language);
+  const { budget } = words.measure;
   const rows = recipe.inputs.map((input, index): BudgetRow => {
     const line = base.budget[index] ?? {
       name: input.name,
@@ -38,7 +41,7 @@ export function budgetRows(worked: Worked, language: string): BudgetRow[] {
     const sensitivity = (line.sensitivity * slope) / baseSlope(unit, worked.value);
     return {
       name: input.name,
-      what: recipe.ready.inputs[input.name]?.what ?? input.name,
+      what: (calculation && inputText(calculation, input.name, words)) ?? input.name,
       spec: input.from === 'spec' ? input.spec : undefined,
       value: source?.id,
       shown:

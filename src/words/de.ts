@@ -1,3 +1,4 @@
+import { calc } from './de/calc.ts';
 import { dossier } from './de/dossier.ts';
 import { finding } from './de/finding.ts';
 import { general } from './de/general.ts';
@@ -17,6 +18,7 @@ import type { Words } from './words.ts';
 export const de: Words = {
   ledger,
   general,
+  calc,
   money,
   measure,
   plan,

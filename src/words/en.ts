@@ -1,3 +1,4 @@
+import { calc } from './en/calc.ts';
 import { dossier } from './en/dossier.ts';
 import { finding } from './en/finding.ts';
 import { general } from './en/general.ts';
@@ -16,6 +17,7 @@ import { sheet } from './en/sheet.ts';
 export const en = {
   ledger,
   general,
+  calc,
   money,
   measure,
   plan,

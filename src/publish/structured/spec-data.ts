@@ -1,4 +1,5 @@
 import type { Project } from '../../book/types.ts';
+import { calculationTexts } from '../../calc/told.ts';
 import type { SpecFigures } from '../../measure/spec-figures.ts';
 import type { SpecValue } from '../../measure/spec-value.ts';
 import type { Words } from '../../words/words.ts';
@@ -14,7 +15,9 @@ export function specData(
   { to, words }: { readonly to: Addresses; readonly words: Words },
 ): Structured {
   const said = words.log.sharing.structured;
-  const values = figures.history.map((value) => valueData(value, figures, { project, to, said }));
+  const values = figures.history.map((value) =>
+    valueData(value, figures, { project, to, words, said }),
+  );
   return {
     ...machineData(project),
     additionalProperty: values.length > 0 ? values : undefined,
@@ -24,13 +27,14 @@ export function specData(
 interface Context {
   readonly project: Project;
   readonly to: Addresses;
+  readonly words: Words;
   readonly said: Words['log']['sharing']['structured'];
 }
 
 function valueData(
   value: SpecValue,
   { spec }: SpecFigures,
-  { project, to, said }: Context,
+  { project, to, words, said }: Context,
 ): Structured {
   const unit = { unitText: spec.unit, unitCode: unitCode(spec.unit) };
   return {
@@ -44,7 +48,7 @@ function valueData(
     url: to.absolute(to.reading(project, spec.id, value.id)),
     value: plainNumber(value.value),
     ...unit,
-    measurementTechnique: techniqueOf(value, project),
+    measurementTechnique: techniqueOf(value, project, words),
     valueReference: value.U !== undefined && {
       '@type': 'PropertyValue',
       name: said.uncertainty,
@@ -55,8 +59,11 @@ function valueData(
 }
 
 /** What it was read with, or by which calculation it was worked out. */
-function techniqueOf(value: SpecValue, project: Project): string | undefined {
-  if (value.kind === 'worked') return value.recipe.calculation?.title ?? value.recipe.ready.text;
+function techniqueOf(value: SpecValue, project: Project, words: Words): string | undefined {
+  if (value.kind === 'worked') {
+    const { calculation, ready } = value.recipe;
+    return calculation ? calculationTexts(calculation, words).title : ready.text;
+  }
   const { instrument } = value.reading;
   return project.instruments.find(({ id }) => id === instrument)?.name;
 }
