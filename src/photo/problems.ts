@@ -92,7 +92,13 @@ function explain(reason: string, head: Buffer): [message: string, fix: string] {
   if (/pixel limit/.test(reason))
     return ['it asks for more than 100 megapixels', 'make it smaller'];
   if (/unsupported image format/.test(reason)) return ['it is no picture', fix];
-  if (/premature end|truncat|corrupt|unexpected end|not enough|read error|bad/i.test(reason))
+  // "Unknown": the library keeps one text for all its threads, and a photo read beside this one may have cleared it.
+  // What it tells of a file's head it says itself, so only pixels that could not be read end here.
+  if (
+    /unknown error|premature end|truncat|corrupt|unexpected end|not enough|read error|bad/i.test(
+      reason,
+    )
+  )
     return ['it is damaged or cut off', 'copy it from the camera again'];
   return [reason, fix];
 }

@@ -1,6 +1,7 @@
 import { crc32, deflateSync } from 'node:zlib';
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
+import { unreadable } from '../../src/photo/problems.ts';
 import { inPhotoFolder } from './photo-folder.ts';
 
 const noise = await sharp({
@@ -90,4 +91,9 @@ describe('a photo that cannot be read', () => {
       });
     },
   );
+});
+
+test('a library that lost its own words has still met a damaged file', () => {
+  const { message } = unreadable('press/photos/bad.jpg', 'Unknown error', noise.subarray(0, 32));
+  expect(message).toBe("the photo can't be read: it is damaged or cut off");
 });
