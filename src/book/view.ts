@@ -132,9 +132,10 @@ function nameIn(
 }
 
 /** A person's public name; whoever has none is a helper, and whoever is withheld has no name at all. */
-export function personName(project: Project, id: string): string {
-  if (id === WITHHELD) return WITHHELD;
-  return project.info.people.find((person) => person.id === id)?.name ?? 'helper';
+export function personName(project: Project, id: string): Said {
+  if (id === WITHHELD) return ({ marks }) => marks.withheld;
+  const name = project.info.people.find((person) => person.id === id)?.name;
+  return name ?? (({ plan }) => plan.helper);
 }
 
 function groupParts(

@@ -1,4 +1,5 @@
 import type { Point } from '../model/photo-fields.ts';
+import type { Words } from '../words/words.ts';
 import { across, type Drawing, node, type SvgNode } from './svg.ts';
 
 /** What is drawn of a callout: a place with its number, or a dimension line with its value. */
@@ -26,6 +27,7 @@ const AWAY = [22, 24] as const;
 export function drawCallouts(
   callouts: readonly DrawnCallout[],
   { width, height }: { readonly width: number; readonly height: number },
+  { general, photos }: Words,
 ): Drawing {
   const aspect = width / height;
   const corners = new Map<DrawnCallout, Point>();
@@ -33,10 +35,9 @@ export function drawCallouts(
     corners.set(callout, cornerFor(callout.at, aspect, callouts, corners));
   const numbered = [...corners].map(([{ at }, corner], index) => leader(at, corner, index + 1));
   const dimensions = callouts.flatMap(({ at, to, value }) =>
-    to ? dimension(at, to, aspect, value) : [],
+    to ? dimension(at, to, aspect, value ?? general.notYetMeasured) : [],
   );
-  const count = callouts.length;
-  const title = `${count} ${count === 1 ? 'callout' : 'callouts'}, listed below the photo.`;
+  const title = photos.callouts(callouts.length);
   return {
     title,
     root: node(
@@ -113,7 +114,7 @@ function cornerFor(
   return corners.reduce((best, corner) => (room(corner) > room(best) ? corner : best));
 }
 
-function dimension(at: Point, to: Point, aspect: number, value = 'not yet measured'): SvgNode[] {
+function dimension(at: Point, to: Point, aspect: number, value: string): SvgNode[] {
   const [across1, down] = [to[0] - at[0], (to[1] - at[1]) / aspect];
   const angle = rounded((Math.atan2(down, across1) * 180) / Math.PI);
   const end = (place: Point, turn: number): SvgNode =>

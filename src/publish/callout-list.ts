@@ -4,6 +4,7 @@ import { showMeasured } from '../measure/show.ts';
 import type { Callout } from '../model/callout.ts';
 import type { Point } from '../model/photo-fields.ts';
 import { placedFindings } from '../photo/shown.ts';
+import { type Words, wordsOf } from '../words/words.ts';
 import type { Addresses } from './address.ts';
 
 /** Something pointed out on a photo, ready to be drawn and read. */
@@ -37,13 +38,17 @@ export function calloutList(
         at: callout.at,
         to: callout.to,
         value: latest && showMeasured(latest, reader).text,
-        ...subjectOf(callout, project, to),
+        ...subjectOf(callout, project, { to, words: wordsOf(language) }),
       };
     },
   );
 }
 
-function subjectOf({ part, spec, finding, label = '' }: Callout, project: Project, to: Addresses) {
+function subjectOf(
+  { part, spec, finding, label = '' }: Callout,
+  project: Project,
+  { to, words }: { readonly to: Addresses; readonly words: Words },
+) {
   const nameIn = (list: readonly { readonly id: string; readonly name: string }[], id: string) =>
     list.find((item) => item.id === id)?.name ?? id;
   if (part !== undefined) return { name: nameIn(project.parts, part), href: to.row(project, part) };
@@ -52,10 +57,14 @@ function subjectOf({ part, spec, finding, label = '' }: Callout, project: Projec
   if (finding === undefined) return { name: label, href: undefined };
   const row = project.findings.find(({ id }) => id === finding);
   const where = row
-    ? [nameIn(project.parts, row.part), row.place, `found: ${row.found}`]
+    ? [
+        nameIn(project.parts, row.part),
+        row.place,
+        words.photos.found(words.parts.survey.found[row.found]),
+      ]
     : [finding];
   return {
-    name: where.filter((words) => words !== undefined).join(', '),
+    name: where.filter((text) => text !== undefined).join(', '),
     href: to.row(project, finding),
   };
 }

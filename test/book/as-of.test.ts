@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { View } from '../../src/book/types.ts';
 import type { Day } from '../../src/time/day.ts';
+import { told } from '../words/told.ts';
 import { projectOf } from './project-of.ts';
 
 const phase = {
@@ -90,7 +91,7 @@ describe('a view', () => {
     expect([before.hours, before.costs, before.parts]).toEqual([[], [], []]);
     expect(before.costsByCategory.total.value).toEqual({ minor: 0, currency: 'GBP' });
     expect(before.spec('load')?.latest).toBeUndefined();
-    expect(on('2099-01-01').hoursByPhase).toEqual(project.now.hoursByPhase);
+    expect(told(on('2099-01-01').hoursByPhase)).toEqual(told(project.now.hoursByPhase));
   });
 
   test('knows nothing of a spec that is not there', () => {

@@ -93,7 +93,7 @@ describe('a drawing is the same to the byte as the one that was looked at:', () 
     'part-chain': drawnChain('table'),
     'part-chain-open': drawnChain('drum'),
     origins: drawOrigins(originLines(originsOn(workshop.now), words), words).root,
-    callouts: drawCallouts(calledOut, { width: 1920, height: 1440 }).root,
+    callouts: drawCallouts(calledOut, { width: 1920, height: 1440 }, wordsOf('en')).root,
   };
 
   test.each(Object.entries(drawings))('%s', (name, root) => {

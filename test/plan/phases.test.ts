@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { phaseFigures } from '../../src/plan/phases.ts';
 import type { Day } from '../../src/time/day.ts';
 import { projectOf, type Written } from '../book/project-of.ts';
+import { toldIn } from '../words/told.ts';
 
 const project = (phase: Written = {}) =>
   projectOf({
@@ -59,7 +60,7 @@ describe('a phase', () => {
   test('is over its plan by what was worked beyond it, and not at the plan itself', () => {
     expect(on('2025-03-31')).toMatchObject({ last: '2025-03-20', over: 0 });
     expect(on('2025-04-02')).toMatchObject({ last: '2025-04-02', over: 90 });
-    expect(on('2025-04-02').hours.how).toBe('sum of 3 hours rows');
+    expect(toldIn(on('2025-04-02').hours.how)).toBe('sum of 3 hours rows');
   });
 
   test('is late while it is open by the days past its planned finish, and not on that day', () => {

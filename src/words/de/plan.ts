@@ -6,6 +6,7 @@ const days = (count: number) => (count === 1 ? '1 Tag' : `${count} Tage`);
 
 export const plan: Words['plan'] = {
   states: { 'not started': 'nicht begonnen', 'under way': 'im Gang', finished: 'abgeschlossen' },
+  helper: 'Helfer',
   allOfIt: 'Alles zusammen',
   hours: {
     title: 'Stunden',

@@ -4,6 +4,7 @@ import { forecast } from './plan/forecast.ts';
 /** Hours, phases, the plan, the forecast, earned value. */
 export const plan = {
   states: { 'not started': 'not started', 'under way': 'under way', finished: 'finished' },
+  helper: 'helper',
   allOfIt: 'All of it',
   hours: {
     title: 'Hours',
