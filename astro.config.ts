@@ -3,10 +3,12 @@ import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
 import { siteDir, workDir } from './src/site/folders.ts';
-import { refreshDerived, siteAddress } from './src/site/prepare.ts';
+import { aboutSite, refreshDerived } from './src/site/prepare.ts';
 import { reloadOnContent } from './src/site/reload.ts';
 
-const { origin, pathname } = new URL(await siteAddress());
+const { address, words } = await aboutSite();
+const { origin, pathname } = new URL(address);
+const { footnotes } = words.general;
 
 /** What a page may load, besides styles and scripts of the site's own. */
 const POLICY = [
@@ -30,7 +32,7 @@ export default defineConfig({
   integrations: [mdx(), reloadOnContent(refreshDerived)],
   markdown: {
     // The same parser reads entries for the check. Curly quotes are off: in a log full of inches 5/8" must stay as typed.
-    processor: satteri({ features: { smartPunctuation: false } }),
+    processor: satteri({ features: { smartPunctuation: false, gfm: { footnotes } } }),
     syntaxHighlight: false,
   },
   // Everything comes from the site itself, from files: no style and no script stands in a page.

@@ -1,3 +1,4 @@
+import { toldOf } from '../ledger/withheld.ts';
 import type { Part } from '../model/kinds.ts';
 import { showMoney, toMinor, type WrittenAmount } from '../money/money.ts';
 import { describeDecision } from '../parts/decision-lines.ts';
@@ -21,7 +22,7 @@ export function rowLine(project: Project, id: string, language: string): string 
 
   // The last of the rows that one was converted into, when a rate was corrected.
   const cost = project.costs.findLast((row) => row.id === id);
-  if (cost) return `${showMoney(cost.counted, language)}, ${cost.what}`;
+  if (cost) return `${showMoney(cost.counted, language)}, ${toldOf(cost, words)}`;
 
   const hours = project.hours.find((row) => row.id === id);
   if (hours) return `${showDuration(hours.hours)} h, ${hours.what}`;
@@ -44,14 +45,16 @@ export function rowLine(project: Project, id: string, language: string): string 
   if (rate) return `1 ${rate.from} = ${rate.rate} ${rate.to}, ${rate.source}`;
 
   const search = project.searches.find((row) => row.id === id);
-  if (search) return `${nameOf(project.parts, search.part)}: ${search.result.replaceAll('-', ' ')}`;
+  if (search)
+    return `${nameOf(project.parts, search.part)}: ${words.parts.hunts.results[search.result]}`;
 
   const decision = describeDecision(project, id, words);
   if (decision) return decision.what;
   const wait = project.waits.find((row) => row.id === id);
   if (wait) return rows.waits(nameOf(project.phases, wait.phase), wait.what);
   const preparation = project.preparations.find((row) => row.rowId === id);
-  if (preparation) return `${preparation.kind}, ${preparation.what}`;
+  if (preparation)
+    return `${words.parts.preparations.kinds[preparation.kind]}, ${preparation.what}`;
 
   const part = project.partRows.find((row) => row.rowId === id);
   return part && partLine(part, nameOf(project.sources, part.source), rows);

@@ -1,5 +1,6 @@
 import type { Breakdown } from '../book/figure.ts';
 import type { Project, View } from '../book/types.ts';
+import { toldOf } from '../ledger/withheld.ts';
 import { costCategories } from '../model/cost-rows.ts';
 import { type Money, negate, sum, zero } from '../money/money.ts';
 import type { Said } from '../words/said.ts';
@@ -133,7 +134,15 @@ function spentIn(spent: Breakdown<Money, CostRow>, key: string, currency: string
 }
 
 function amountsOf({ value, rows, how }: Breakdown<Money, CostRow>['total']): AmountFigure {
-  return { value, how, rows: rows.map((row) => ({ ...row, amount: row.counted })) };
+  return {
+    value,
+    how,
+    rows: rows.map((row) => ({
+      ...row,
+      title: (words: Words) => toldOf(row, words),
+      amount: row.counted,
+    })),
+  };
 }
 
 function openRow({ order, counted, rate }: OrderOnDay) {

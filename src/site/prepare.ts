@@ -1,12 +1,16 @@
 import { openBook } from '../book/open.ts';
 import { derivePhotos } from '../photo/derive.ts';
+import { type Words, wordsOf } from '../words/words.ts';
 import { refreshCrossChecks } from './cross-checks.ts';
 import { cacheDir, contentDir, workDir } from './folders.ts';
 
-/** The public address from site.yaml; a content folder without a usable one is told apart by the check, not here. */
-export async function siteAddress(): Promise<string> {
+/** The public address from site.yaml and the words of its language; a content folder without a usable one is told apart by the check, not here. */
+export async function aboutSite(): Promise<{ address: string; words: Words }> {
   const { site } = await openBook(contentDir, { now: new Date() });
-  return site?.address ?? 'https://site.invalid/';
+  return {
+    address: site?.address ?? 'https://site.invalid/',
+    words: wordsOf(site?.language ?? 'en'),
+  };
 }
 
 /** Derives photos and draws values that are new or changed, while the dev server runs. */

@@ -29,6 +29,8 @@ declare module 'vitest' {
     correctedSite: BuiltSite;
     /** Pages in German around a project that is written in English and one in Arabic. */
     germanSite: BuiltSite;
+    /** The demo in the pseudo-language, which puts every word of ours in brackets. */
+    bracketedSite: BuiltSite;
   }
 }
 
@@ -55,6 +57,7 @@ export default async function buildOnce(project: TestProject): Promise<() => Pro
     project.provide('siteInFolder', await build(join(home, 'one'), inFolder));
     project.provide('correctedSite', await buildCorrected(join(home, 'corrected')));
     project.provide('germanSite', await buildGerman(join(home, 'german'), content));
+    project.provide('bracketedSite', await buildBracketed(join(home, 'bracketed'), content));
   } catch (error) {
     await rm(home, { recursive: true, force: true });
     throw error;
@@ -95,13 +98,30 @@ async function buildGerman(home: string, demo: string): Promise<BuiltSite> {
   return build(home, { content, address, secrets: [] });
 }
 
+/** Takes the demo's pictures from its build: only words differ. */
+async function buildBracketed(home: string, demo: string): Promise<BuiltSite> {
+  const content = join(home, 'content');
+  await cp(demo, content, { recursive: true });
+  const file = join(content, 'site.yaml');
+  const text = await readFile(file, 'utf8');
+  await writeFile(file, text.replace(/^language: .*$/m, 'language: en-XA'));
+  const cache = join(demo, '../work/cache');
+  const site = { content, address: 'https://bench-and-barn.example/', secrets: [] };
+  return build(home, site, { WITNESSMARK_CACHE: cache });
+}
+
 /** Builds a content folder by the same command that a builder types. */
-async function build(home: string, site: Omit<BuiltSite, 'folder'>): Promise<BuiltSite> {
+async function build(
+  home: string,
+  site: Omit<BuiltSite, 'folder'>,
+  env: Readonly<Record<string, string>> = {},
+): Promise<BuiltSite> {
   const folder = join(home, 'site');
   await command('build', {
     WITNESSMARK_CONTENT: site.content,
     WITNESSMARK_DIST: folder,
     WITNESSMARK_WORK: join(home, 'work'),
+    ...env,
   });
   return { ...site, folder };
 }

@@ -1,6 +1,7 @@
 import type { Words } from '../words.ts';
 
 export const general: Words['general'] = {
+  footnotes: { label: 'Fußnoten', backLabel: 'Zurück zu Verweis {reference}' },
   amount: 'Betrag',
   by: 'Von',
   date: 'Datum',

@@ -1,5 +1,6 @@
 /** Words that many pages share. */
 export const general = {
+  footnotes: { label: 'Footnotes', backLabel: 'Back to reference {reference}' },
   amount: 'Amount',
   by: 'By',
   date: 'Date',
