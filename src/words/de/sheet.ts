@@ -27,6 +27,13 @@ export const sheet: Words['sheet'] = {
     feed: 'Feed',
   },
   copy: { copy: 'Kopieren', copied: 'Kopiert' },
+  pointedAt: {
+    label: 'Worauf die Adresse zeigt',
+    link: 'Link kopieren',
+    citation: 'Zitat kopieren',
+    qr: 'QR-Code',
+    close: 'Schließen',
+  },
   notFound: {
     title: 'Kein solches Blatt',
     description: 'Unter dieser Adresse gibt es keine Seite.',

@@ -27,6 +27,13 @@ export const sheet = {
     feed: 'Feed',
   },
   copy: { copy: 'Copy', copied: 'Copied' },
+  pointedAt: {
+    label: 'What the address points at',
+    link: 'Copy link',
+    citation: 'Copy citation',
+    qr: 'QR code',
+    close: 'Close',
+  },
   notFound: {
     title: 'No such sheet',
     description: 'There is no page at this address.',
