@@ -62,7 +62,9 @@ async function serve(state: string, wanted: Wanted): Promise<number> {
   }
   await saveWhole(`${state}/address.json`, JSON.stringify(shop.address));
   if (shop.recovered > 0)
-    console.log(`The last run broke off; ended what it had begun: ${plural(shop.recovered, 'row')}.`);
+    console.log(
+      `The last run broke off; ended what it had begun: ${plural(shop.recovered, 'row')}.`,
+    );
   console.log(describeCode(shop.address, await makeCode(state, new Date())));
   console.log(`Open  ${shop.address}`);
   if (lan && !cert)

@@ -56,8 +56,7 @@ async function growAlone(
   for (const [name, value] of Object.entries(fields)) {
     const held = heldIn(raw, name);
     if (held === value) continue;
-    if (held)
-      return refused(file, `${name}: "${id}" has "${held}" there already`, line);
+    if (held) return refused(file, `${name}: "${id}" has "${held}" there already`, line);
     const put = (file.endsWith('.csv') ? cellInTable : fieldInList)(text, id, name, value);
     if (put === undefined)
       return refused(file, `"${id}" has no room for "${name}"; write it in the file`, line);
@@ -67,14 +66,19 @@ async function growAlone(
   if (insertions.length === 0) return { written: [row], warnings: [] };
 
   const after = new TextEncoder().encode(
-    insert(text, insertions.toSorted((a, b) => a.at - b.at)),
+    insert(
+      text,
+      insertions.toSorted((a, b) => a.at - b.at),
+    ),
   );
   const checked = await readContent(contentDir, { project, instead: new Map([[file, after]]) });
   const problems = newProblems(checkContent(content, now), checkContent(checked, now));
   const errors = problems.filter(({ level }) => level === 'error');
   if (errors.length > 0) return { problems: errors };
   const grown = checked.projects[0] && recordOf(checked.projects[0], kind, id);
-  const asMeant = Object.entries(fields).every(([name, value]) => grown && heldIn(grown, name) === value);
+  const asMeant = Object.entries(fields).every(
+    ([name, value]) => grown && heldIn(grown, name) === value,
+  );
   if (!asMeant) return refused(file, `"${id}" would not be read as it was given`, line);
   const change: Change = {
     id: randomUUID(),

@@ -3,8 +3,8 @@ import { unlink } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Problem } from '../read/problem.ts';
 import { keepFile, type WriteResult, writeRows } from '../write/write-rows.ts';
-import type { FileToKeep, Ledger, Wrote } from './ledger.ts';
 import { growRow } from './grow-row.ts';
+import type { FileToKeep, Ledger, Wrote } from './ledger.ts';
 
 /** The ledger of a content folder, written as any other program of the house writes it. */
 export function ledgerIn(contentDir: string, now: () => Date): Ledger {
@@ -36,5 +36,4 @@ function ended(result: WriteResult): Wrote {
   return isBusy(result.problems) ? { busy: true } : { problems: result.problems };
 }
 
-const isBusy = (problems: readonly Problem[]) =>
-  problems.some(({ code }) => code === 'write/busy');
+const isBusy = (problems: readonly Problem[]) => problems.some(({ code }) => code === 'write/busy');

@@ -30,20 +30,22 @@ const SCRIPTS = [
   'status.js',
 ];
 
+type PageFile = readonly [file: URL, type: string];
+
 /** The page by its addresses: a fixed list, so that no other file of this machine has an address at all. It holds nothing of the ledger but the site's title and language. */
-const FILES: ReadonlyMap<string, readonly [file: URL, type: string]> = new Map([
+const FILES: ReadonlyMap<string, PageFile> = new Map<string, PageFile>([
   ['/page.css', [new URL('page.css', PAGE), 'text/css']],
   ['/tokens.css', [new URL('tokens.css', STYLES), 'text/css']],
   ['/worker.js', [new URL('worker.js', PAGE), 'text/javascript']],
   ['/icon.svg', [new URL('icon.svg', PAGE), 'image/svg+xml']],
-  ...SCRIPTS.map((name) => [`/${name}`, [new URL(name, PAGE), 'text/javascript']] as const),
-  ...['400', '600'].map(
-    (weight) =>
-      [
-        `/lettering-${weight}.woff2`,
-        [new URL(`barlow-semi-condensed-latin-${weight}-normal.woff2`, FONTS), 'font/woff2'],
-      ] as const,
-  ),
+  ...SCRIPTS.map((name): [string, PageFile] => [
+    `/${name}`,
+    [new URL(name, PAGE), 'text/javascript'],
+  ]),
+  ...['400', '600'].map((weight): [string, PageFile] => [
+    `/lettering-${weight}.woff2`,
+    [new URL(`barlow-semi-condensed-latin-${weight}-normal.woff2`, FONTS), 'font/woff2'],
+  ]),
 ]);
 
 /** What the shell of the page says of the site. */
@@ -53,14 +55,19 @@ export interface Shell {
 }
 
 /** An answer from the page's own files; undefined for any other address. */
-export async function pageFile(path: string, { title, language }: Shell): Promise<Answer | undefined> {
+export async function pageFile(
+  path: string,
+  { title, language }: Shell,
+): Promise<Answer | undefined> {
   const { words, tag } = tongueOf(language);
   if (path === '/') {
     const html = await readFile(new URL('page.html', PAGE), 'utf8');
-    const put = { lang: tag, dir: directionOf(tag), title: `${words.shop.title} – ${title}` };
-    const body = html.replace(/\{(lang|dir|title)\}/g, (_, name: keyof typeof put) =>
-      escaped(put[name]),
-    );
+    const body = html
+      .replace('lang="en" dir="ltr"', `lang="${escaped(tag)}" dir="${directionOf(tag)}"`)
+      .replace(
+        /<title>.*<\/title>/,
+        () => `<title>${escaped(`${words.shop.title} – ${title}`)}</title>`,
+      );
     return { status: 200, type: 'text/html; charset=utf-8', body };
   }
   if (path === '/words.json')

@@ -1,4 +1,4 @@
-import { isMap, isScalar, isSeq, parseDocument, type YAMLMap } from 'yaml';
+import { isMap, isScalar, isSeq, parseDocument } from 'yaml';
 import { separatorOf, splitCsv } from '../read/csv.ts';
 import type { Insertion } from '../write/insertion.ts';
 import { lineEndOf, withoutMark } from '../write/line-end.ts';
@@ -11,10 +11,9 @@ export function fieldInList(
   value: string,
 ): Insertion[] | undefined {
   const { mark, body } = withoutMark(text);
-  const { contents } = parseDocument(body, { prettyErrors: false });
-  const found = isSeq(contents)
-    ? contents.items.find((item): item is YAMLMap => isMap(item) && item.get('id') === id)
-    : undefined;
+  const list: unknown = parseDocument(body, { prettyErrors: false }).contents;
+  const items: readonly unknown[] = isSeq(list) ? list.items : [];
+  const found = items.filter((item) => isMap(item)).find((map) => String(map.get('id')) === id);
   if (found === undefined || found.flow) return undefined;
   const last = found.items.findLast((pair) => isOneLine(pair.value, body));
   if (!last || !isScalar(last.key) || !isScalar(last.value)) return undefined;

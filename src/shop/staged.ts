@@ -12,7 +12,7 @@ const folderOf = (state: string) => join(state, 'pictures');
 
 /** Keeps a picture until its item comes; false when too many wait already. A second one under the same id takes the place of the first. */
 export async function stage(state: string, id: string, bytes: Uint8Array): Promise<boolean> {
-  const waiting = await readdir(folderOf(state)).catch(() => []);
+  const waiting = await readdir(folderOf(state)).catch((): string[] => []);
   if (waiting.length >= MOST_WAITING && !waiting.includes(`${id}.jpg`)) return false;
   await saveWhole(join(folderOf(state), `${id}.jpg`), bytes);
   return true;

@@ -9,7 +9,11 @@ export function el(tag, given = {}, ...children) {
     else if (name === 'value') element.value = value;
     else element.setAttribute(name, value === true ? '' : value);
   }
-  element.append(...children.flat().filter((child) => child !== undefined && child !== false));
+  element.append(
+    ...children
+      .flat(Number.POSITIVE_INFINITY)
+      .filter((child) => child !== undefined && child !== false),
+  );
   return element;
 }
 

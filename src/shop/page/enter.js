@@ -22,9 +22,12 @@ export async function enterView(kind, { lists, project, entry, timer, leave }) {
     entry?.problems && problemList(entry.problems),
     made.elements,
     wrong,
-    el('div', { class: 'bar' },
+    el(
+      'div',
+      { class: 'bar' },
       el('button', { type: 'button', onclick: leave }, words.back),
-      el('button', { type: 'submit', class: 'main' }, words.save)),
+      el('button', { type: 'submit', class: 'main' }, words.save),
+    ),
   );
   made.ready?.(form);
   form.addEventListener('submit', async (event) => {
@@ -56,7 +59,9 @@ async function save({ kind, made, form, project, entry, last }) {
   const typed = Object.fromEntries([...data].map(([name, value]) => [name, value.trim()]));
   const fields = made.mend?.(typed, form) ?? typed;
   const picture =
-    file?.size > 0 ? { bytes: await file.arrayBuffer(), type: file.type || 'image/jpeg' } : undefined;
+    file?.size > 0
+      ? { bytes: await file.arrayBuffer(), type: file.type || 'image/jpeg' }
+      : undefined;
   if (entry) await mendEntry(entry, { fields, picture });
   else await addEntry({ project, kind, fields, picture });
   const chosen = Object.entries(fields).filter(([name]) => REMEMBERED.includes(name));
@@ -68,6 +73,8 @@ export function problemList(problems) {
   return el(
     'ul',
     { class: 'problems' },
-    problems.map(({ message, fix }) => el('li', {}, message, fix && el('span', { class: 'fix' }, `→ ${fix}`))),
+    problems.map(({ message, fix }) =>
+      el('li', {}, message, fix && el('span', { class: 'fix' }, `→ ${fix}`)),
+    ),
   );
 }

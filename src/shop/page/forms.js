@@ -20,7 +20,12 @@ export const forms = {
       elements: [
         text('hours', fields.hours, length, { mode: 'text' }),
         choice('phase', fields.phase, phasesOf(lists), given.phase ?? timer?.phase ?? last.phase),
-        choice('work', fields.work, lists.work.map((id) => [id, id]), given.work ?? last.work),
+        choice(
+          'work',
+          fields.work,
+          lists.work.map((id) => [id, id]),
+          given.work ?? last.work,
+        ),
         text('what', fields.what, given.what, { lines: 3 }),
         more(
           day(given.date ?? dayOf(timer?.started ?? Date.now())),
@@ -37,8 +42,15 @@ export const forms = {
       elements: [
         text('amount', label, given.amount, { mode: 'decimal' }),
         text('what', fields.what, given.what, { lines: 2 }),
-        choice('category', fields.category, own('categories', lists.categories), given.category ?? last.category),
-        choice('phase', fields.phase, phasesOf(lists), given.phase ?? last.phase, { optional: true }),
+        choice(
+          'category',
+          fields.category,
+          own('categories', lists.categories),
+          given.category ?? last.category,
+        ),
+        choice('phase', fields.phase, phasesOf(lists), given.phase ?? last.phase, {
+          optional: true,
+        }),
         picture(fields.receipt),
         more(
           day(given.date),
@@ -56,7 +68,7 @@ export const forms = {
     const pad = keypad(given.values);
     const specOf = (form) => lists.specs.find(({ id }) => id === form.elements.spec.value);
     const unitFor = (spec) => spec?.last?.unit ?? spec?.unit ?? '';
-    const fit = (form) => {
+    const suit = (form) => {
       const spec = specOf(form);
       const fitting = lists.instruments.filter(
         ({ quantity }) => spec === undefined || quantity === spec.quantity,
@@ -71,11 +83,16 @@ export const forms = {
     return {
       elements: [
         choice('spec', fields.spec, pairs(lists.specs), spec, {
-          onchange: ({ target }) => fit(target.form),
+          onchange: ({ target }) => suit(target.form),
         }),
         pad.element,
         choice('instrument', fields.instrument, pairs(lists.instruments), undefined),
-        few('state', fields.state, own('states', ['as-found', 'before', 'after', 'final']), given.state ?? last.state ?? 'as-found'),
+        few(
+          'state',
+          fields.state,
+          own('states', ['as-found', 'before', 'after', 'final']),
+          given.state ?? last.state ?? 'as-found',
+        ),
         picture(fields.photo),
         more(
           text('conditions', fields.conditions, given.conditions, { lines: 2, optional: true }),
@@ -83,9 +100,10 @@ export const forms = {
           day(given.date),
         ),
       ],
-      ready: fit,
+      ready: suit,
       mend: (values, form) => ({ ...values, values: pad.value(), unit: unitFor(specOf(form)) }),
-      lacks: () => (pad.value() === '' ? put(words.missing, { field: words.fields.values }) : undefined),
+      lacks: () =>
+        pad.value() === '' ? put(words.missing, { field: words.fields.values }) : undefined,
     };
   },
 
@@ -98,7 +116,12 @@ export const forms = {
         text('note', fields.note, given.note, { lines: 4, optional: true }),
         picture(fields.photo),
         text('place', fields.place, given.place, { optional: true }),
-        choice('survey', fields.survey, pairs(lists.surveys), given.survey ?? last.survey ?? lists.surveys.at(-1)?.id),
+        choice(
+          'survey',
+          fields.survey,
+          pairs(lists.surveys),
+          given.survey ?? last.survey ?? lists.surveys.at(-1)?.id,
+        ),
         more(day(given.date)),
       ],
     };
@@ -111,7 +134,15 @@ export const forms = {
     return {
       elements: [
         choice('id', fields.part, pairs(open), given.id),
-        few('step', fields.step, [['got', fields.got], ['fitted', fields.fitted]], step),
+        few(
+          'step',
+          fields.step,
+          [
+            ['got', fields.got],
+            ['fitted', fields.fitted],
+          ],
+          step,
+        ),
         day(given.got ?? given.fitted),
       ],
       mend: ({ id, step: taken, date }) => ({ id, [taken]: date }),

@@ -17,10 +17,18 @@ export async function homeView({ all, lists, project, go, refresh }) {
     {},
     all.length > 1 && projectChoice(all, project, refresh),
     timer ? runningTimer(timer, all, { go, refresh }) : phaseButtons(lists, project, refresh),
-    el('section', {},
+    el(
+      'section',
+      {},
       el('h2', {}, words.home.enter),
-      el('div', { class: 'grid' },
-        KINDS.map((kind) => el('button', { type: 'button', onclick: () => go(kind) }, words.home[kind])))),
+      el(
+        'div',
+        { class: 'grid' },
+        KINDS.map((kind) =>
+          el('button', { type: 'button', onclick: () => go(kind) }, words.home[kind]),
+        ),
+      ),
+    ),
   );
 }
 
@@ -46,7 +54,8 @@ function phaseButtons({ phases }, project, refresh) {
   const first = (open.length > 0 ? open : phases.slice(-SHOWN_PHASES)).slice(0, SHOWN_PHASES);
   const rest = phases.filter((phase) => !first.includes(phase));
   const button = ({ id, name }) =>
-    el('button',
+    el(
+      'button',
       {
         type: 'button',
         class: 'start',
@@ -55,7 +64,8 @@ function phaseButtons({ phases }, project, refresh) {
           refresh();
         },
       },
-      put(words.home.start, { phase: name }));
+      put(words.home.start, { phase: name }),
+    );
   return el(
     'section',
     {},
@@ -69,7 +79,10 @@ function runningTimer(timer, all, { go, refresh }) {
   const phase = all
     .find(({ id }) => id === timer.project)
     ?.phases.find(({ id }) => id === timer.phase);
-  const time = new Date(timer.started).toLocaleString(language, { dateStyle: 'medium', timeStyle: 'short' });
+  const time = new Date(timer.started).toLocaleString(language, {
+    dateStyle: 'medium',
+    timeStyle: 'short',
+  });
   const shown = el('p', { class: 'time', role: 'timer' }, running(timer.started, Date.now()));
   const tick = setInterval(() => {
     if (!shown.isConnected) clearInterval(tick);
@@ -105,7 +118,8 @@ function forgotten(timer, { go, refresh }) {
     el('p', {}, put(words.forgot.lead, { time: worked(timer.started, Date.now()) })),
     el('div', { class: 'field' }, el('label', { for: id }, words.forgot.end), input),
     el('button', { type: 'button', class: 'main', onclick: use }, words.forgot.use),
-    el('button',
+    el(
+      'button',
       {
         type: 'button',
         onclick: async () => {
@@ -113,6 +127,7 @@ function forgotten(timer, { go, refresh }) {
           refresh();
         },
       },
-      words.forgot.discard),
+      words.forgot.discard,
+    ),
   );
 }

@@ -12,17 +12,26 @@ export function keptView(entries, { go, leave }) {
     'section',
     {},
     el('h1', {}, words.kept.heading),
-    newest.length === 0 ? el('p', {}, words.kept.none) : el('ol', { class: 'kept' }, newest.map((entry) => line(entry, go))),
-    entries.length > sent.length && el('button', { type: 'button', class: 'main', onclick: sendNow }, words.kept.sendNow),
+    newest.length === 0
+      ? el('p', {}, words.kept.none)
+      : el(
+          'ol',
+          { class: 'kept' },
+          newest.map((entry) => line(entry, go)),
+        ),
+    entries.length > sent.length &&
+      el('button', { type: 'button', class: 'main', onclick: sendNow }, words.kept.sendNow),
     sent.length > 0 &&
-      el('button',
+      el(
+        'button',
         {
           type: 'button',
           onclick: async () => {
             for (const entry of sent) await dropEntry(entry);
           },
         },
-        words.kept.forget),
+        words.kept.forget,
+      ),
     el('button', { type: 'button', onclick: leave }, words.back),
   );
 }
@@ -34,25 +43,43 @@ function line(entry, go) {
     'li',
     { class: state },
     el('p', { class: 'entry' }, el('strong', {}, words.home[kind]), ` ${shortly(fields)}`),
-    el('p', { class: 'where' }, words.kept.states[state], stands.map(({ file, line: at, id }) => [': ', el('code', {}, `${file}:${at}`), ` (${id})`])),
+    el(
+      'p',
+      { class: 'where' },
+      words.kept.states[state],
+      stands.map(({ file, line: at, id }) => [': ', el('code', {}, `${file}:${at}`), ` (${id})`]),
+    ),
     problems.length > 0 && problemList(problems),
     // One that was sent and not confirmed may stand in the files already: it can be neither changed nor thrown away.
-    mayChange && el('div', { class: 'bar' },
-      remover(entry),
-      state === 'refused' && el('button', { type: 'button', class: 'main', onclick: () => go(kind, { entry }) }, words.kept.mend)),
+    mayChange &&
+      el(
+        'div',
+        { class: 'bar' },
+        remover(entry),
+        state === 'refused' &&
+          el(
+            'button',
+            { type: 'button', class: 'main', onclick: () => go(kind, { entry }) },
+            words.kept.mend,
+          ),
+      ),
   );
 }
 
 function remover(entry) {
   let asked = false;
-  const button = el('button', {
-    type: 'button',
-    onclick: async () => {
-      if (asked) return dropEntry(entry);
-      asked = true;
-      button.textContent = words.kept.sure;
+  const button = el(
+    'button',
+    {
+      type: 'button',
+      onclick: async () => {
+        if (asked) return dropEntry(entry);
+        asked = true;
+        button.textContent = words.kept.sure;
+      },
     },
-  }, words.kept.remove);
+    words.kept.remove,
+  );
   return button;
 }
 

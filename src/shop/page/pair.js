@@ -11,9 +11,23 @@ export function pairView({ code, keptCount, done }) {
   const wrong = el('p', { class: 'wrong', role: 'alert' });
   const codeId = newId();
   const nameId = newId();
-  const codeInput = el('input', { id: codeId, name: 'code', required: true, autocomplete: 'off', autocapitalize: 'characters', spellcheck: 'false', maxlength: 12 });
+  const codeInput = el('input', {
+    id: codeId,
+    name: 'code',
+    required: true,
+    autocomplete: 'off',
+    autocapitalize: 'characters',
+    spellcheck: 'false',
+    maxlength: 12,
+  });
   codeInput.value = code ?? '';
-  const nameInput = el('input', { id: nameId, name: 'name', required: true, maxlength: 30, autocomplete: 'off' });
+  const nameInput = el('input', {
+    id: nameId,
+    name: 'name',
+    required: true,
+    maxlength: 30,
+    autocomplete: 'off',
+  });
   nameInput.value = usualName();
   const form = el(
     'form',
@@ -41,7 +55,8 @@ export function pairView({ code, keptCount, done }) {
     'section',
     {},
     el('h1', {}, pair.heading),
-    keptCount > 0 && el('p', { class: 'wrong' }, `${pair.gone} ${put(pair.kept, { count: keptCount })}.`),
+    keptCount > 0 &&
+      el('p', { class: 'wrong' }, `${pair.gone} ${put(pair.kept, { count: keptCount })}.`),
     el('p', {}, pair.lead),
     form,
   );

@@ -48,7 +48,9 @@ async function sendAll() {
 
 /** True when nothing is left to send. */
 async function sendEach() {
-  const waiting = (await entered()).filter(({ state }) => state === 'waiting' || state === 'trying');
+  const waiting = (await entered()).filter(
+    ({ state }) => state === 'waiting' || state === 'trying',
+  );
   for (const entry of waiting) {
     const go = await sendOne(entry);
     if (!go) return false;

@@ -15,10 +15,9 @@ const state = { entries: [], reach: 'unknown', view: 'home', lists: undefined };
 const view = document.getElementById('view');
 
 await loadWords();
-document.getElementById('head').replaceChildren(
-  el('p', { class: 'site' }, siteTitle),
-  el('p', {}, words.title),
-);
+document
+  .getElementById('head')
+  .replaceChildren(el('p', { class: 'site' }, siteTitle), el('p', {}, words.title));
 state.entries = await entered().catch(() => {
   say(words.noStore, true);
   return [];
@@ -82,6 +81,11 @@ async function again() {
 }
 
 async function show(name, given = {}) {
+  if (name === 'kept' && !state.lists) {
+    state.view = name;
+    view.replaceChildren(keptView(state.entries, { go: show, leave: begin }));
+    return;
+  }
   const all = state.lists.projects;
   const chosen = given.entry?.project ?? given.timer?.project ?? (await kept('project'));
   const lists = all.find(({ id }) => id === chosen) ?? all[0];

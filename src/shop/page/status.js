@@ -6,13 +6,23 @@ import { words } from './words.js';
 export function showStatus({ entries, reach, phone, go }) {
   const { kept, refused, sent } = countOf(entries);
   const { status } = words;
-  const cell = (name, value, id) => el('div', {}, el('dt', {}, name), el('dd', { id }, String(value)));
-  document.getElementById('status').replaceChildren(
-    el('dl', { 'aria-label': status.label },
-      cell(status.kept, kept, 'count-kept'),
-      refused > 0 && cell(status.refused, refused, 'count-refused'),
-      cell(status.sent, sent, 'count-sent'),
-      cell(`${status.workshop}${phone ? ` (${phone})` : ''}`, status[reach] ?? status.unknown, 'reach')),
-    el('button', { type: 'button', onclick: () => go('kept') }, status.show),
-  );
+  const cell = (name, value, id) =>
+    el('div', {}, el('dt', {}, name), el('dd', { id }, String(value)));
+  document
+    .getElementById('status')
+    .replaceChildren(
+      el(
+        'dl',
+        { 'aria-label': status.label },
+        cell(status.kept, kept, 'count-kept'),
+        refused > 0 && cell(status.refused, refused, 'count-refused'),
+        cell(status.sent, sent, 'count-sent'),
+        cell(
+          `${status.workshop}${phone ? ` (${phone})` : ''}`,
+          status[reach] ?? status.unknown,
+          'reach',
+        ),
+      ),
+      el('button', { type: 'button', onclick: () => go('kept') }, status.show),
+    );
 }

@@ -19,7 +19,8 @@ self.addEventListener('activate', (event) => {
 self.addEventListener('fetch', (event) => {
   const { request } = event;
   const { pathname, origin } = new URL(request.url);
-  if (request.method !== 'GET' || origin !== self.location.origin || pathname.startsWith('/api/')) return;
+  if (request.method !== 'GET' || origin !== self.location.origin || pathname.startsWith('/api/'))
+    return;
   event.respondWith(fromCopy(request, pathname));
 });
 

@@ -71,7 +71,13 @@ export const shop = {
     more: 'More',
     speak: 'To speak instead of typing, use the microphone of the keyboard.',
   },
-  keys: { point: 'Decimal point', minus: 'Minus', back: 'Delete', next: 'Next value', pad: 'Keypad' },
+  keys: {
+    point: 'Decimal point',
+    minus: 'Minus',
+    back: 'Delete',
+    next: 'Next value',
+    pad: 'Keypad',
+  },
   save: 'Save on this phone',
   saved: 'Saved on this phone.',
   notSaved: 'This could not be saved on the phone: {why}',
@@ -110,6 +116,7 @@ export const shop = {
   },
   plain:
     'This page was opened without encryption, so the phone can’t keep the page itself. Leave this tab open: entries stay on the phone and are sent when the workshop is reached. A closed tab opens again only in the workshop’s network; its entries and timer are still there then.',
-  noStore: 'This browser keeps nothing (a private window?). Entries would be lost; use a usual one.',
+  noStore:
+    'This browser keeps nothing (a private window?). Entries would be lost; use a usual one.',
   noLists: 'The lists of the workshop were not loaded yet. Come near it once.',
 };
