@@ -1,5 +1,6 @@
 import { createHash, randomBytes, timingSafeEqual } from 'node:crypto';
 import { join } from 'node:path';
+import { withLock } from '../write/lock.ts';
 import { readJson, saveWhole } from './state-folder.ts';
 
 /** A paired phone; its token is kept nowhere, only the hash of it. */
@@ -20,27 +21,34 @@ export async function phonesOf(state: string): Promise<readonly Phone[]> {
 }
 
 /** Pairs a phone: a token of 256 random bits, and a name that no other phone has. */
-export async function addPhone(
-  state: string,
-  wanted: string,
-  now: Date,
-): Promise<{ readonly token: string; readonly name: string } | undefined> {
-  const phones = await phonesOf(state);
-  if (phones.length >= MOST_PHONES) return undefined;
-  const name = freeName(phoneName(wanted), new Set(phones.map((phone) => phone.name)));
-  const token = randomBytes(32).toString('base64url');
-  const phone = { name, hash: hashOf(token), paired: now.toISOString() };
-  await saveWhole(fileOf(state), JSON.stringify([...phones, phone], undefined, 1));
-  return { token, name };
+export function addPhone(state: string, wanted: string, now: Date) {
+  return alone(state, async () => {
+    const phones = await phonesOf(state);
+    if (phones.length >= MOST_PHONES) return undefined;
+    const name = freeName(phoneName(wanted), new Set(phones.map((phone) => phone.name)));
+    const token = randomBytes(32).toString('base64url');
+    const phone = { name, hash: hashOf(token), paired: now.toISOString() };
+    await saveWhole(fileOf(state), JSON.stringify([...phones, phone], undefined, 1));
+    return { token, name };
+  });
 }
 
 /** Takes a phone out; false when there is none of that name. */
-export async function revokePhone(state: string, name: string): Promise<boolean> {
-  const phones = await phonesOf(state);
-  const left = phones.filter((phone) => phone.name !== name);
-  if (left.length === phones.length) return false;
-  await saveWhole(fileOf(state), JSON.stringify(left, undefined, 1));
-  return true;
+export function revokePhone(state: string, name: string): Promise<boolean> {
+  return alone(state, async () => {
+    const phones = await phonesOf(state);
+    const left = phones.filter((phone) => phone.name !== name);
+    if (left.length === phones.length) return false;
+    await saveWhole(fileOf(state), JSON.stringify(left, undefined, 1));
+    return true;
+  });
+}
+
+/** Pairing and revoking may happen in two terminals at once; neither may undo the other. */
+async function alone<Result>(state: string, act: () => Promise<Result>): Promise<Result> {
+  const done = await withLock(state, 'phones', async () => ({ result: await act() }));
+  if ('busy' in done) throw new Error(done.busy);
+  return done.result;
 }
 
 /** The phone that a token belongs to. Every hash is compared, in the same time whether it fits or not. */
