@@ -67,7 +67,7 @@ export function day(value = dayOf(Date.now())) {
 }
 
 /** A picture from the camera or the gallery. */
-export function picture(label) {
+export function picture(label, note) {
   const shown = el('img', { class: 'shot', alt: '', hidden: true });
   const input = el('input', {
     type: 'file',
@@ -79,7 +79,7 @@ export function picture(label) {
       if (file) shown.src = URL.createObjectURL(file);
     },
   });
-  return el('div', {}, labelled(label, input, words.fields.photoNote), shown);
+  return el('div', {}, labelled(label, input, note), shown);
 }
 
 /** Less used fields, folded. */

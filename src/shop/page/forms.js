@@ -11,6 +11,9 @@ const own = (group, list) => list.map((key) => [key, nameOf(group, key)]);
 const phasesOf = ({ phases }) =>
   pairs([...phases].sort((a, b) => Number(a.finished) - Number(b.finished)));
 
+/** The phase that is worked on, most likely: the first that is not finished. */
+const likelyPhase = ({ phases }) => phases.find(({ finished }) => !finished)?.id;
+
 /** Fields of each kind: what there is to choose (`lists`), what was chosen last (`last`), and what stands there already (`given`). */
 export const forms = {
   hours({ lists, last, given, timer }) {
@@ -19,7 +22,12 @@ export const forms = {
     return {
       elements: [
         text('hours', fields.hours, length, { mode: 'text' }),
-        choice('phase', fields.phase, phasesOf(lists), given.phase ?? timer?.phase ?? last.phase),
+        choice(
+          'phase',
+          fields.phase,
+          phasesOf(lists),
+          given.phase ?? timer?.phase ?? last.phase ?? likelyPhase(lists),
+        ),
         choice(
           'work',
           fields.work,
@@ -48,10 +56,13 @@ export const forms = {
           own('categories', lists.categories),
           given.category ?? last.category,
         ),
-        choice('phase', fields.phase, phasesOf(lists), given.phase ?? last.phase, {
-          optional: true,
-        }),
-        picture(fields.receipt),
+        choice(
+          'phase',
+          fields.phase,
+          phasesOf(lists),
+          given.phase ?? last.phase ?? likelyPhase(lists),
+        ),
+        picture(fields.receipt, fields.receiptNote),
         more(
           day(given.date),
           choice('parts', fields.parts, pairs(lists.parts), given.parts, { optional: true }),
@@ -93,7 +104,7 @@ export const forms = {
           own('states', ['as-found', 'before', 'after', 'final']),
           given.state ?? last.state ?? 'as-found',
         ),
-        picture(fields.photo),
+        picture(fields.photo, fields.photoNote),
         more(
           text('conditions', fields.conditions, given.conditions, { lines: 2, optional: true }),
           text('note', fields.note, given.note, { lines: 2, optional: true }),
@@ -114,7 +125,7 @@ export const forms = {
         choice('part', fields.part, pairs(lists.parts), given.part ?? last.part),
         choice('found', fields.found, own('found', lists.found), given.found ?? last.found),
         text('note', fields.note, given.note, { lines: 4, optional: true }),
-        picture(fields.photo),
+        picture(fields.photo, fields.photoNote),
         text('place', fields.place, given.place, { optional: true }),
         choice(
           'survey',

@@ -69,7 +69,7 @@ function phaseButtons({ phases }, project, refresh) {
   return el(
     'section',
     {},
-    el('h2', {}, words.home.timer),
+    el('h1', {}, words.home.timer),
     first.map(button),
     rest.length > 0 && el('details', {}, el('summary', {}, words.home.other), rest.map(button)),
   );
@@ -92,7 +92,7 @@ function runningTimer(timer, all, { go, refresh }) {
   return el(
     'section',
     { class: 'running' },
-    el('h2', {}, phase?.name ?? timer.phase),
+    el('h1', {}, phase?.name ?? timer.phase),
     shown,
     el('p', {}, put(words.home.running, { time })),
     looksForgotten(timer.started, Date.now())
@@ -114,7 +114,7 @@ function forgotten(timer, { go, refresh }) {
   return el(
     'div',
     {},
-    el('h3', {}, words.forgot.heading),
+    el('h2', {}, words.forgot.heading),
     el('p', {}, put(words.forgot.lead, { time: worked(timer.started, Date.now()) })),
     el('div', { class: 'field' }, el('label', { for: id }, words.forgot.end), input),
     el('button', { type: 'button', class: 'main', onclick: use }, words.forgot.use),

@@ -68,7 +68,9 @@ export const shop: Words['shop'] = {
     nothing: '–',
     receipt: 'Foto des Belegs',
     photo: 'Foto',
-    photoNote: 'Nur Bildpunkte und Tag werden übernommen.',
+    photoNote:
+      'Wird mit dieser Zeile veröffentlicht: keine Gesichter, keine Kennzeichen. Übernommen werden nur Bildpunkte und Tag.',
+    receiptNote: 'Wird nie veröffentlicht.',
     more: 'Mehr',
     speak: 'Wer lieber spricht, nimmt das Mikrofon der Tastatur.',
   },

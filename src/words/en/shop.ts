@@ -67,7 +67,9 @@ export const shop = {
     nothing: '–',
     receipt: 'Photo of the receipt',
     photo: 'Photo',
-    photoNote: 'Only its pixels and its day are taken along.',
+    photoNote:
+      'Published with this row: no faces, no plates. Only pixels and the day are taken along.',
+    receiptNote: 'Never published.',
     more: 'More',
     speak: 'To speak instead of typing, use the microphone of the keyboard.',
   },
