@@ -26,5 +26,5 @@ export const newId = () => `f${++counter}`;
 export function say(text, wrong = false) {
   const line = el('p', { class: wrong ? 'said wrong' : 'said' }, text);
   document.getElementById('notices').replaceChildren(line);
-  setTimeout(() => line.remove(), wrong ? 15000 : 5000);
+  setTimeout(() => line.remove(), wrong ? 15000 : 2500);
 }

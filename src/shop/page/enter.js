@@ -21,6 +21,7 @@ export async function enterView(kind, { lists, project, entry, timer, leave }) {
     { novalidate: true, 'aria-describedby': wrong.id },
     entry?.problems && problemList(entry.problems),
     made.elements,
+    entry?.picture && el('p', { class: 'small' }, words.fields.pictureStays),
     wrong,
     el(
       'div',

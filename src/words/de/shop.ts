@@ -70,6 +70,7 @@ export const shop: Words['shop'] = {
     photo: 'Foto',
     photoNote:
       'Wird mit dieser Zeile veröffentlicht: keine Gesichter, keine Kennzeichen. Übernommen werden nur Bildpunkte und Tag.',
+    pictureStays: 'Das vorher gewählte Foto bleibt, wenn kein anderes gewählt wird.',
     receiptNote: 'Wird nie veröffentlicht.',
     more: 'Mehr',
     speak: 'Wer lieber spricht, nimmt das Mikrofon der Tastatur.',

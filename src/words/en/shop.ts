@@ -69,6 +69,7 @@ export const shop = {
     photo: 'Photo',
     photoNote:
       'Published with this row: no faces, no plates. Only pixels and the day are taken along.',
+    pictureStays: 'The photo chosen before stays, unless another is chosen.',
     receiptNote: 'Never published.',
     more: 'More',
     speak: 'To speak instead of typing, use the microphone of the keyboard.',
