@@ -4,7 +4,7 @@ import { createServer } from 'node:net';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import sharp from 'sharp';
-import { expect, it } from 'vitest';
+import { expect, it, onTestFinished } from 'vitest';
 import { checkContent } from '../../src/check/check.ts';
 import { readContent } from '../../src/read/content.ts';
 import { addPhone } from '../../src/shop/phones.ts';
@@ -29,6 +29,8 @@ it(
         .jpeg()
         .toBuffer();
       const server = new Killed(dirs, port, host);
+      // A failure in between must not leave a server behind.
+      onTestFinished(() => server.end('SIGKILL'));
       const run = { over: false, resent: 0 };
       const paired = await Promise.all(
         ['one', 'two'].map(async (name) => {
@@ -127,8 +129,9 @@ class Killed {
 
   async end(signal: NodeJS.Signals = 'SIGTERM'): Promise<void> {
     const child = this.#child;
-    const ended = new Promise((resolve) => child?.once('exit', resolve));
-    child?.kill(signal);
+    if (!child || child.exitCode !== null || child.signalCode !== null) return;
+    const ended = new Promise((resolve) => child.once('exit', resolve));
+    child.kill(signal);
     await ended;
   }
 }
