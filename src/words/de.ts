@@ -12,6 +12,7 @@ import { parts } from './de/parts.ts';
 import { photos } from './de/photos.ts';
 import { plan } from './de/plan.ts';
 import { sheet } from './de/sheet.ts';
+import { shop } from './de/shop.ts';
 import type { Words } from './words.ts';
 
 /** German. */
@@ -29,5 +30,6 @@ export const de: Words = {
   marks,
   finding,
   sheet,
+  shop,
   method,
 };

@@ -12,6 +12,7 @@ import { parts } from './en/parts.ts';
 import { photos } from './en/photos.ts';
 import { plan } from './en/plan.ts';
 import { sheet } from './en/sheet.ts';
+import { shop } from './en/shop.ts';
 
 /** English, the measure for all other languages. */
 export const en = {
@@ -28,5 +29,6 @@ export const en = {
   marks,
   finding,
   sheet,
+  shop,
   method,
 };
