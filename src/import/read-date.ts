@@ -58,5 +58,8 @@ function escaped(text: string): string {
 
 /** `Mär.` and `mär` are one; `août` and `aout` are one. */
 function plainName(name: string): string {
-  return name.normalize('NFKD').replace(/\p{M}|\./gu, '').toLowerCase();
+  return name
+    .normalize('NFKD')
+    .replace(/\p{M}|\./gu, '')
+    .toLowerCase();
 }

@@ -66,7 +66,8 @@ function readQuoted(
   const kept: number[] = [];
   for (let at = open + 1; at < bytes.length; at++) {
     const byte = bytes[at] as number;
-    if (byte === QUOTE && bytes[at + 1] !== QUOTE) return { cell: Uint8Array.from(kept), end: at + 1 };
+    if (byte === QUOTE && bytes[at + 1] !== QUOTE)
+      return { cell: Uint8Array.from(kept), end: at + 1 };
     if (byte === QUOTE) at++;
     kept.push(byte);
   }

@@ -77,4 +77,3 @@ export const importSchema = z.strictObject({
 export const helpColumns = ['key', 'debit', 'credit', 'sign', 'currency'] as const;
 
 export type ImportRule = z.output<typeof ruleSchema>;
-

@@ -1,6 +1,8 @@
 import type { z } from 'zod';
 import {
   type EntryInfo,
+  homeKinds,
+  type ImportMapping,
   type ListKind,
   listKinds,
   type ProjectInfo,
@@ -38,6 +40,8 @@ export interface ReadProject {
   readonly photos: readonly string[];
   /** What earlier marks left in the folder, and hashes of files that rows name. */
   readonly marks: MarkFiles;
+  /** How files of other programs are read into rows. */
+  readonly imports: readonly Understood<ImportMapping>[];
   /** Records that were seen but not understood: a reference to one of them is no mistake of its own. */
   readonly lost: Lost;
 }
@@ -169,8 +173,26 @@ async function readProject(
     entries,
     photos: files.photos,
     marks: await readMarkFiles(contentDir, files, lists as unknown as Lists),
+    imports: await readImports(contentDir, files, problems),
     lost,
   };
+}
+
+async function readImports(
+  contentDir: string,
+  { imports: file }: ProjectFiles,
+  problems: Problem[],
+): Promise<Understood<ImportMapping>[]> {
+  const text = file && (await readText(contentDir, file, problems));
+  if (!file || text === undefined) return [];
+  const { records, problems: broken } = readYamlList(text, file);
+  problems.push(...broken);
+  return records.flatMap((raw) => {
+    const result = understand(raw, homeKinds.imports, 'mapping');
+    if (!Array.isArray(result)) return [result];
+    problems.push(...result);
+    return [];
+  });
 }
 
 function readRecords(text: string, { kind, file }: RecordFile): ReadRecords {
