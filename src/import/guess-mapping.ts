@@ -39,6 +39,7 @@ export function guessMapping(
   id: string,
   encoding: Encoding,
   phase: string,
+  file: string,
 ): string {
   const decode = textReader(encoding);
   const separator = guessSeparator(bytes);
@@ -74,6 +75,7 @@ export function guessMapping(
   const amounts = ['amount', 'debit', 'credit'].flatMap(samples);
   const mapping = {
     id,
+    files: file.replace(/\d+/g, '*'),
     kind: 'costs',
     ...(encoding === 'utf-8' ? {} : { encoding }),
     separator: separator === 9 ? 'tab' : String.fromCharCode(separator),
