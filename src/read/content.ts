@@ -11,7 +11,14 @@ import {
   singleKinds,
 } from '../model/kinds.ts';
 import { readCsv } from './csv.ts';
-import { listContent, type ProjectFiles, type RecordFile, readContentFile } from './files.ts';
+import {
+  type Instead,
+  type Looking,
+  listContent,
+  type ProjectFiles,
+  type RecordFile,
+  readContentFile,
+} from './files.ts';
 import { type MarkFiles, readMarkFiles } from './mark-files.ts';
 import { type EntryBody, readMdx } from './mdx.ts';
 import { type Problem, problemAt } from './problem.ts';
@@ -61,34 +68,44 @@ export interface ReadContent {
   readonly problems: readonly Problem[];
 }
 
-/** Reads a content folder into typed records and collects every problem on the way. Nothing is thrown for what a file says. */
-export async function readContent(contentDir: string): Promise<ReadContent> {
-  const listed = await listContent(contentDir);
+/**
+ * Reads a content folder into typed records and collects every problem on the way. Nothing is thrown for what a file says.
+ * It can be read as it would be with other bytes in some ledger files, so that these are checked before they are written.
+ */
+export async function readContent(contentDir: string, looking: Looking = {}): Promise<ReadContent> {
+  const listed = await listContent(contentDir, looking);
   const problems = [...listed.problems];
-  const site = await readSite(contentDir, problems);
+  const folder = { contentDir, instead: looking.instead ?? new Map() };
+  const site = await readSite(folder, problems);
   const projects: ReadProject[] = [];
-  for (const files of listed.projects)
-    projects.push(await readProject(contentDir, files, problems));
+  for (const files of listed.projects) projects.push(await readProject(folder, files, problems));
   return { site, projects, problems };
 }
 
+/** Where files are read from. */
+interface Folder {
+  readonly contentDir: string;
+  readonly instead: Instead;
+}
+
 async function readText(
-  contentDir: string,
+  { contentDir, instead }: Folder,
   file: string,
   problems: Problem[],
 ): Promise<string | undefined> {
-  const text = decodeText(await readContentFile(contentDir, file), file);
+  const bytes = instead.get(file) ?? (await readContentFile(contentDir, file));
+  const text = decodeText(bytes, file);
   if (typeof text === 'string') return text;
   problems.push(text);
   return undefined;
 }
 
 async function readSite(
-  contentDir: string,
+  folder: Folder,
   problems: Problem[],
 ): Promise<Understood<Site> | undefined> {
   try {
-    const text = await readText(contentDir, 'site.yaml', problems);
+    const text = await readText(folder, 'site.yaml', problems);
     return text === undefined
       ? undefined
       : one(readYamlRecord(text, 'site.yaml'), singleKinds.site, 'site', problems);
@@ -122,7 +139,7 @@ function one<Schema extends z.ZodObject>(
 }
 
 async function readProject(
-  contentDir: string,
+  folder: Folder,
   files: ProjectFiles,
   problems: Problem[],
 ): Promise<ReadProject> {
@@ -134,7 +151,7 @@ async function readProject(
   const lostKinds = new Set<string>(files.unread);
   const lostPhotoFiles: (string | undefined)[] = [];
   for (const { kind, file } of files.records) {
-    const text = await readText(contentDir, file, problems);
+    const text = await readText(folder, file, problems);
     const read = text === undefined ? undefined : readRecords(text, { kind, file });
     if (read === undefined || read.problems.length > 0) lostKinds.add(kind);
     if (read === undefined) continue;
@@ -161,7 +178,7 @@ async function readProject(
 
   const entries: ReadEntry[] = [];
   for (const file of files.entries) {
-    const entry = await readEntry(contentDir, file, problems);
+    const entry = await readEntry(folder, file, problems);
     if (entry) entries.push(entry);
     else lostKinds.add('entries');
   }
@@ -172,18 +189,18 @@ async function readProject(
     lists: lists as unknown as Lists,
     entries,
     photos: files.photos,
-    marks: await readMarkFiles(contentDir, files, lists as unknown as Lists),
-    imports: await readImports(contentDir, files, problems),
+    marks: await readMarkFiles(folder.contentDir, files, lists as unknown as Lists),
+    imports: await readImports(folder, files, problems),
     lost,
   };
 }
 
 async function readImports(
-  contentDir: string,
+  folder: Folder,
   { imports: file }: ProjectFiles,
   problems: Problem[],
 ): Promise<Understood<ImportMapping>[]> {
-  const text = file && (await readText(contentDir, file, problems));
+  const text = file && (await readText(folder, file, problems));
   if (!file || text === undefined) return [];
   const { records, problems: broken } = readYamlList(text, file);
   problems.push(...broken);
@@ -195,7 +212,8 @@ async function readImports(
   });
 }
 
-function readRecords(text: string, { kind, file }: RecordFile): ReadRecords {
+/** Reads the records of a file, by its ending. */
+export function readRecords(text: string, { kind, file }: RecordFile): ReadRecords {
   if (file.endsWith('.csv')) return readCsv(text, file);
   return kind === 'project' ? readYamlRecord(text, file) : readYamlList(text, file);
 }
@@ -223,11 +241,11 @@ function textAt({ value }: RawRecord, field: string): string | undefined {
 }
 
 async function readEntry(
-  contentDir: string,
+  folder: Folder,
   file: string,
   problems: Problem[],
 ): Promise<ReadEntry | undefined> {
-  const text = await readText(contentDir, file, problems);
+  const text = await readText(folder, file, problems);
   if (text === undefined) return undefined;
   const frontMatter = /^---\r?\n([\s\S]*?)\r?\n---[ \t]*(?:\r?\n|$)/.exec(text);
   if (!frontMatter) {

@@ -18,7 +18,7 @@ export function splitCsv(text: string, file: string): { rows: Cell[][]; problems
 
 /**
  * Hands on one row after the other, so that a long table is never held as cells as a whole.
- * CR LF and LF both end a row; the separator is the one of `,` and `;` (spreadsheets of half the world) that the header uses.
+ * CR LF and LF both end a row; the separator is the one of `,`, `;` (spreadsheets of half the world) and tab that the header uses.
  */
 function eachRow(text: string, file: string, use: (row: Cell[]) => void): Problem[] {
   const separator = separatorOf(text);
@@ -98,9 +98,11 @@ function isLineEnd(text: string, offset: number): boolean {
   return text[offset] === '\n' || text.startsWith('\r\n', offset);
 }
 
-function separatorOf(text: string): string {
+/** The separator of a table: the one of comma, semicolon and tab that its header uses most. */
+export function separatorOf(text: string): string {
   const header = /^(?:"[^"]*"|[^"\n])*/.exec(text)?.[0].replace(/"[^"]*"/g, '') ?? '';
-  return header.split(';').length > header.split(',').length ? ';' : ',';
+  const uses = (separator: string) => header.split(separator).length;
+  return [';', '\t'].reduce((best, next) => (uses(next) > uses(best) ? next : best), ',');
 }
 
 /** Reads a CSV file with a header line into records. Empty cells are absent; `machine.maker` in the header nests. */

@@ -43,13 +43,27 @@ const KEPT_FILES = new Set([
   'imported.txt',
 ]);
 
+/** Files as they would be: bytes by path inside the content folder, in place of what is there, or besides. */
+export type Instead = ReadonlyMap<string, Uint8Array>;
+
+/** What of a content folder is looked at, and as what. */
+export interface Looking {
+  readonly instead?: Instead;
+  /** The one project that is looked at; all without it. */
+  readonly project?: string;
+}
+
 /** Lists a content folder, in the order of names so that nothing depends on the disk. */
-export async function listContent(contentDir: string): Promise<ContentFiles> {
+export async function listContent(
+  contentDir: string,
+  { instead = new Map(), project }: Looking = {},
+): Promise<ContentFiles> {
   const projects: ProjectFiles[] = [];
   const problems: Problem[] = [];
   for (const folder of await listDirectory(contentDir)) {
     if (!folder.isDirectory() || folder.name.startsWith('.')) continue;
-    const listed = await listProject(contentDir, folder.name);
+    if (project !== undefined && folder.name !== project) continue;
+    const listed = await listProject(contentDir, folder.name, instead);
     problems.push(...listed.problems);
     if (listed.files) projects.push(listed.files);
   }
@@ -59,6 +73,7 @@ export async function listContent(contentDir: string): Promise<ContentFiles> {
 async function listProject(
   contentDir: string,
   id: string,
+  instead: Instead,
 ): Promise<{ files?: ProjectFiles; problems: Problem[] }> {
   const place = { file: id, line: 1, column: 1 };
   if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(id)) {
@@ -91,11 +106,11 @@ async function listProject(
   }
 
   for (const folder of ['', 'ledger/']) {
-    for (const item of await listDirectory(join(contentDir, id, folder))) {
+    for (const item of await listFiles(contentDir, `${id}/${folder}`, instead)) {
       const file = `${id}/${folder}${item.name}`;
       const match = /^([a-z]+)(?:-[\w-]+)?\.(yaml|csv)$/.exec(item.name);
       if (
-        !item.isFile() ||
+        !item.isFile ||
         item.name.startsWith('.') ||
         (folder === '' && KEPT_FILES.has(item.name)) ||
         /\.md$/.test(item.name)
@@ -185,6 +200,19 @@ function fileHint(name: string): string {
 async function namesIn(folder: string): Promise<string[]> {
   const items = await listDirectory(folder);
   return items.filter((item) => item.isFile()).map(({ name }) => name);
+}
+
+/** What lies in a folder, with the files that would be there besides. */
+async function listFiles(contentDir: string, folder: string, instead: Instead) {
+  const items = await listDirectory(join(contentDir, folder));
+  const names = new Map(items.map((item) => [item.name, item.isFile()]));
+  for (const file of instead.keys()) {
+    const name = file.slice(folder.length);
+    if (file.startsWith(folder) && !name.includes('/')) names.set(name, true);
+  }
+  return [...names]
+    .map(([name, isFile]) => ({ name, isFile }))
+    .sort((a, b) => (a.name < b.name ? -1 : 1));
 }
 
 async function listDirectory(path: string) {

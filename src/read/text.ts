@@ -9,6 +9,7 @@ const BOM = 0xfeff;
 export function decodeText(bytes: Uint8Array, file: string): string | Problem {
   try {
     const text = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
+    if (text.includes('\0')) return zeroByte(bytes, file);
     return (text.charCodeAt(0) === BOM ? text.slice(1) : text).normalize('NFC');
   } catch {
     const { line, column, byte } = firstBadByte(bytes);
@@ -21,6 +22,19 @@ export function decodeText(bytes: Uint8Array, file: string): string | Problem {
       'save the file as "UTF-8" (in a spreadsheet: "CSV UTF-8")',
     );
   }
+}
+
+/** UTF-16 without a mark at its start is UTF-8 with every other byte zero. */
+function zeroByte(bytes: Uint8Array, file: string): Problem {
+  const before = new TextDecoder().decode(bytes.subarray(0, bytes.indexOf(0)));
+  const line = before.split('\n').length;
+  const column = before.length - before.lastIndexOf('\n');
+  return problemAt(
+    { file, line, column },
+    'file/not-utf8',
+    'the file is not UTF-8: it has zero bytes, as UTF-16 has',
+    'save the file as "UTF-8" (in a spreadsheet: "CSV UTF-8")',
+  );
 }
 
 function firstBadByte(bytes: Uint8Array): { line: number; column: number; byte: number } {

@@ -1,0 +1,63 @@
+import { randomUUID } from 'node:crypto';
+import { constants, copyFile, link, mkdir, open, rm } from 'node:fs/promises';
+import { extname, join } from 'node:path';
+import { WRITE_FOLDER } from './lock.ts';
+import { wordsOf } from './next-id.ts';
+import { syncFolder } from './swap-in.ts';
+
+/** Puts bytes into `photos/` or `receipts/` under a free name near the wanted one, and returns the name; nothing is ever overwritten. */
+export async function keepFile(
+  contentDir: string,
+  project: string,
+  folder: 'photos' | 'receipts',
+  name: string,
+  bytes: Uint8Array,
+): Promise<string> {
+  if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(project)) throw new Error(`"${project}" is no project`);
+  const home = join(contentDir, project, folder);
+  const whole = join(contentDir, WRITE_FOLDER, `file-${randomUUID()}`);
+  await mkdir(home, { recursive: true });
+  await mkdir(join(contentDir, WRITE_FOLDER), { recursive: true });
+  try {
+    const file = await open(whole, 'wx');
+    await file.writeFile(bytes);
+    await file.sync();
+    await file.close();
+    for (let number = 1; ; number++) {
+      const free = nameFor(name, folder, number);
+      if (!(await place(whole, join(home, free)))) continue;
+      await syncFolder(home);
+      return free;
+    }
+  } finally {
+    await rm(whole, { force: true });
+  }
+}
+
+/** A name that is plain everywhere, whatever path or signs it was sent with. */
+function nameFor(name: string, folder: string, number: number): string {
+  const base = name.replace(/^.*[\\/]/, '');
+  const ending = extname(base)
+    .toLowerCase()
+    .replace(/[^.a-z0-9]/g, '');
+  const stem = wordsOf(base.slice(0, base.length - extname(base).length)).slice(0, 80);
+  const plain = stem.replace(/-$/, '') || folder.replace(/s$/, '');
+  return `${number === 1 ? plain : `${plain}-${number}`}${ending === '.' ? '' : ending}`;
+}
+
+/** Puts a whole file under a name if that is free. */
+async function place(whole: string, path: string): Promise<boolean> {
+  try {
+    await link(whole, path);
+    return true;
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === 'EEXIST') return false;
+  }
+  try {
+    await copyFile(whole, path, constants.COPYFILE_EXCL);
+    return true;
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === 'EEXIST') return false;
+    throw error;
+  }
+}

@@ -1,0 +1,131 @@
+import { randomUUID } from 'node:crypto';
+import { link, mkdir, open, readFile, rm, writeFile } from 'node:fs/promises';
+import { hostname } from 'node:os';
+import { join } from 'node:path';
+import { setTimeout as wait } from 'node:timers/promises';
+import { isAlive, startOf } from './process-alive.ts';
+
+/** Folder of a content folder where what writing needs is kept; no reader looks into folders with a dot. */
+export const WRITE_FOLDER = '.witnessmark';
+
+/** Who holds a lock. */
+interface Holder {
+  readonly pid: number;
+  readonly host: string;
+  /** When the process started, since numbers of processes come again. */
+  readonly started: string;
+  readonly since: string;
+  readonly what: string;
+  /** Names this one holding of the lock. */
+  readonly nonce: string;
+}
+
+/** Said where another process has been writing for longer than one waits. */
+export interface Busy {
+  readonly busy: string;
+}
+
+/** Does something as the only one who writes in a content folder; waits for whoever does, up to a limit. */
+export async function withLock<Result>(
+  contentDir: string,
+  what: string,
+  act: () => Promise<Result>,
+  waitMs = 15_000,
+): Promise<Result | Busy> {
+  const folder = join(contentDir, WRITE_FOLDER);
+  await mkdir(folder, { recursive: true });
+  await writeFile(join(folder, '.gitignore'), '*\n', { flag: 'wx' }).catch(ignoreExisting);
+  const path = join(folder, 'lock');
+  const mine = await acquire(path, what, Date.now() + waitMs);
+  if ('busy' in mine) return mine;
+  try {
+    return await act();
+  } finally {
+    await rm(path, { force: true });
+  }
+}
+
+async function acquire(path: string, what: string, until: number): Promise<Holder | Busy> {
+  const mine: Holder = {
+    pid: process.pid,
+    host: hostname(),
+    started: await startOf(process.pid),
+    since: new Date().toISOString(),
+    what,
+    nonce: randomUUID(),
+  };
+  for (;;) {
+    if (await claim(path, mine)) return mine;
+    const holder = await holderOf(path);
+    if (holder === undefined && Date.now() > until)
+      return { busy: `${path} can't be read; remove it` };
+    if (holder === undefined) continue;
+    if (!(await isAlive(holder, hostname()))) await clearAway(path, holder, what, until);
+    else if (Date.now() > until) return { busy: describe(path, holder) };
+    else await wait(10 + Math.random() * 30);
+  }
+}
+
+/** A lock appears with all that it says or not at all: a link to a file that is already whole. */
+async function claim(path: string, mine: Holder): Promise<boolean> {
+  const whole = `${path}-${mine.nonce}`;
+  const text = `${JSON.stringify(mine)}\n`;
+  try {
+    await writeFile(whole, text);
+    await link(whole, path);
+    return true;
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === 'EEXIST') return false;
+    if (!['EPERM', 'ENOTSUP', 'EOPNOTSUPP', 'ENOSYS'].includes(code ?? '')) throw error;
+    return createWhole(path, text);
+  } finally {
+    await rm(whole, { force: true });
+  }
+}
+
+/** For file systems without links. */
+async function createWhole(path: string, text: string): Promise<boolean> {
+  try {
+    const file = await open(path, 'wx');
+    await file.writeFile(text);
+    await file.close();
+    return true;
+  } catch (error) {
+    ignoreExisting(error as NodeJS.ErrnoException);
+    return false;
+  }
+}
+
+/**
+ * Removes the lock of a process that is gone. The right to do so is a lock as well, named by that one holding: so nobody removes what
+ * a third has claimed in the meantime.
+ */
+async function clearAway(path: string, gone: Holder, what: string, until: number): Promise<void> {
+  const right = `${path}.${gone.nonce.slice(0, 8)}`;
+  if ('busy' in (await acquire(right, what, until))) return;
+  const now = await holderOf(path);
+  if (now?.nonce === gone.nonce) await rm(path, { force: true });
+  await rm(right, { force: true });
+}
+
+async function holderOf(path: string): Promise<Holder | undefined> {
+  try {
+    return JSON.parse(await readFile(path, 'utf8')) as Holder;
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === 'ENOENT' || error instanceof SyntaxError) {
+      await wait(5);
+      return undefined;
+    }
+    throw error;
+  }
+}
+
+function describe(path: string, { pid, host, since, what }: Holder): string {
+  const where = host === hostname() ? '' : ` on ${host}`;
+  return `process ${pid}${where} (${what}) has been writing here since ${since}; try again, or end it and remove ${path}`;
+}
+
+function ignoreExisting(error: NodeJS.ErrnoException): void {
+  if (error.code !== 'EEXIST') throw error;
+}

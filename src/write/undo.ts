@@ -1,0 +1,121 @@
+import { randomUUID } from 'node:crypto';
+import { join } from 'node:path';
+import { checkContent } from '../check/check.ts';
+import { readContent } from '../read/content.ts';
+import { type Problem, problemAt } from '../read/problem.ts';
+import { takeOut } from './insertion.ts';
+import {
+  bytesOf,
+  type Change,
+  changesOf,
+  commit,
+  type FileStep,
+  finish,
+  hashOf,
+  type NewBytes,
+} from './journal.ts';
+import { withLock } from './lock.ts';
+import { newProblems } from './new-problems.ts';
+import { busyProblem } from './write-rows.ts';
+
+/** What was taken back, or why nothing was. */
+export type UndoResult = { readonly undone: Change } | { readonly problems: readonly Problem[] };
+
+/** Takes back the last addition that still stands, as long as its files have not been changed since. */
+export async function undoLast(
+  contentDir: string,
+  { now, project }: { readonly now: Date; readonly project?: string | undefined },
+): Promise<UndoResult> {
+  const result = await withLock(contentDir, 'taking back', () =>
+    undoAlone(contentDir, now, project),
+  );
+  return 'busy' in result ? { problems: [busyProblem(project ?? '.', result.busy)] } : result;
+}
+
+async function undoAlone(
+  contentDir: string,
+  now: Date,
+  project: string | undefined,
+): Promise<UndoResult> {
+  await finish(contentDir);
+  const last = await lastChange(contentDir, project);
+  const nothing = { file: project ?? '.', line: 1, column: 1 };
+  if (last === undefined)
+    return { problems: [problemAt(nothing, 'write/undo', 'there is no addition to take back')] };
+  const bytes = new Map<string, Uint8Array | undefined>();
+  for (const step of last.files) {
+    const before = await bytesBefore(contentDir, step);
+    if (before === 'changed') return { problems: [changedSince(last, step)] };
+    bytes.set(step.file, before);
+  }
+  const problems = await problemsWithout(contentDir, last.project, bytes, now);
+  if (problems.length > 0) return { problems };
+  const files = last.files.map(({ file, before, after }) => ({
+    file,
+    before: after,
+    after: before,
+    insertions: [],
+  }));
+  const change: Change = {
+    id: randomUUID(),
+    at: now.toISOString(),
+    project: last.project,
+    undoes: last.id,
+    written: [],
+    files,
+  };
+  await commit(contentDir, change, bytes);
+  return { undone: last };
+}
+
+async function lastChange(
+  contentDir: string,
+  project: string | undefined,
+): Promise<Change | undefined> {
+  const changes = await changesOf(contentDir);
+  const undone = new Set(changes.map(({ undoes }) => undoes));
+  return changes.findLast(
+    (change) =>
+      change.undoes === undefined &&
+      !undone.has(change.id) &&
+      (project === undefined || change.project === project),
+  );
+}
+
+/** The bytes before an addition; nothing where there was no file. */
+async function bytesBefore(
+  contentDir: string,
+  { file, before, after, insertions }: FileStep,
+): Promise<Uint8Array | undefined | 'changed'> {
+  const now = await bytesOf(join(contentDir, file));
+  if (hashOf(now) !== after) return 'changed';
+  if (before === '') return undefined;
+  const text = new TextDecoder('utf-8', { ignoreBOM: true }).decode(now);
+  const was = takeOut(text, insertions);
+  const bytes = was === undefined ? undefined : new TextEncoder().encode(was);
+  return hashOf(bytes) === before ? bytes : 'changed';
+}
+
+/** What would be wrong without the rows: an entry that shows one, a mark that counts one. */
+async function problemsWithout(
+  contentDir: string,
+  project: string,
+  bytes: NewBytes,
+  now: Date,
+): Promise<Problem[]> {
+  const instead = new Map([...bytes].map(([file, part]) => [file, part ?? new Uint8Array()]));
+  const is = checkContent(await readContent(contentDir, { project }), now);
+  const would = checkContent(await readContent(contentDir, { project, instead }), now);
+  return newProblems(is, would).filter(({ level }) => level === 'error');
+}
+
+function changedSince({ written }: Change, { file }: FileStep): Problem {
+  const ids = written.filter((row) => row.file === file).map(({ id }) => id);
+  const place = { file, line: written.find((row) => row.file === file)?.line ?? 1, column: 1 };
+  return problemAt(
+    place,
+    'write/undo',
+    `the file has been changed since ${ids.join(', ')} was added`,
+    'remove the row by hand, or let a correction or a withdrawal take its place',
+  );
+}

@@ -1,0 +1,162 @@
+import { randomUUID } from 'node:crypto';
+import { join } from 'node:path';
+import { checkContent } from '../check/check.ts';
+import type { ListKind } from '../model/kinds.ts';
+import { readContent } from '../read/content.ts';
+import { type Problem, problemAt } from '../read/problem.ts';
+import { type Draft, draftFiles } from './draft-files.ts';
+import {
+  bytesOf,
+  type Change,
+  changesOf,
+  commit,
+  finish,
+  hashOf,
+  type Written,
+} from './journal.ts';
+import { withLock } from './lock.ts';
+import { newProblems } from './new-problems.ts';
+import { readBack } from './read-back.ts';
+
+export type { Written } from './journal.ts';
+export { keepFile } from './keep-file.ts';
+
+/** A row to add: the kind of list it belongs to and its fields as text by their names in files. */
+export interface NewRow {
+  readonly kind: ListKind;
+  readonly fields: Readonly<Record<string, string>>;
+  /** Path of the file inside the content folder, where the builder's habit is not what is wanted. */
+  readonly file?: string;
+}
+
+/** What was written, or why nothing was. */
+export type WriteResult =
+  | { readonly written: readonly Written[]; readonly warnings: readonly Problem[] }
+  | { readonly problems: readonly Problem[] };
+
+/** How rows are written. */
+export interface WriteOptions {
+  readonly now: Date;
+  /** Only looks: nothing is written. */
+  readonly dry?: boolean;
+  /** Who adds, as the journal and a waiting process say it. */
+  readonly by?: string;
+  /** A name for this addition: asked for a second time, it is not written again. */
+  readonly key?: string;
+}
+
+/**
+ * Adds rows to a project's ledger, all or none: the changed files are read and checked as a whole first, then written anew beside their
+ * place and swapped in. A row without an id gets the next free one in the habit of its kind. Only problems that were not there before
+ * refuse it.
+ */
+export async function writeRows(
+  contentDir: string,
+  project: string,
+  rows: readonly NewRow[],
+  options: WriteOptions,
+): Promise<WriteResult> {
+  if (options.dry) {
+    const tried = await tryRows(contentDir, project, rows, options.now);
+    return 'problems' in tried ? tried : { written: tried.written, warnings: tried.warnings };
+  }
+  const result = await withLock(contentDir, options.by ?? 'adding rows', () =>
+    writeAlone(contentDir, project, rows, options),
+  );
+  return 'busy' in result ? { problems: [busyProblem(project, result.busy)] } : result;
+}
+
+/** That another process is writing, as a problem. */
+export function busyProblem(project: string, busy: string): Problem {
+  return problemAt({ file: project, line: 1, column: 1 }, 'write/busy', busy);
+}
+
+async function writeAlone(
+  contentDir: string,
+  project: string,
+  rows: readonly NewRow[],
+  { now, by, key }: WriteOptions,
+): Promise<WriteResult> {
+  await finish(contentDir);
+  const earlier = key === undefined ? undefined : await changeOf(contentDir, project, key);
+  if (earlier) return { written: earlier.written, warnings: [] };
+  for (let attempt = 1; ; attempt++) {
+    const tried = await tryRows(contentDir, project, rows, now);
+    if ('problems' in tried) return tried;
+    const { drafts, written, warnings } = tried;
+    // An editor knows nothing of the lock: what it saved while the rows were checked must stay.
+    if (attempt < 5 && !(await stillAsRead(contentDir, drafts))) continue;
+    const files = drafts.map(({ file, before, after, insertions }) => ({
+      file,
+      before: hashOf(before),
+      after: hashOf(after),
+      insertions,
+    }));
+    const at = now.toISOString();
+    const change: Change = { id: randomUUID(), at, project, by, key, written, files };
+    await commit(contentDir, change, new Map(drafts.map(({ file, after }) => [file, after])));
+    return { written, warnings };
+  }
+}
+
+/** The addition that was asked for under a name, unless it was taken back. */
+async function changeOf(contentDir: string, project: string, key: string) {
+  const changes = await changesOf(contentDir);
+  const undone = new Set(changes.map(({ undoes }) => undoes));
+  return changes.find(
+    (change) => change.project === project && change.key === key && !undone.has(change.id),
+  );
+}
+
+async function stillAsRead(contentDir: string, drafts: readonly Draft[]): Promise<boolean> {
+  for (const { file, before } of drafts)
+    if (hashOf(await bytesOf(join(contentDir, file))) !== hashOf(before)) return false;
+  return true;
+}
+
+interface Tried {
+  readonly drafts: readonly Draft[];
+  readonly written: readonly Written[];
+  readonly warnings: readonly Problem[];
+}
+
+async function tryRows(
+  contentDir: string,
+  project: string,
+  rows: readonly NewRow[],
+  now: Date,
+): Promise<Tried | { readonly problems: readonly Problem[] }> {
+  const content = await readContent(contentDir, { project });
+  const [found] = content.projects;
+  if (found === undefined) return { problems: [noProject(project), ...content.problems] };
+  const drafts = await draftFiles(contentDir, found, rows);
+  if (!Array.isArray(drafts)) return { problems: [drafts.problem] };
+
+  const instead = new Map(drafts.map(({ file, after }) => [file, after]));
+  const checked = checkContent(await readContent(contentDir, { project, instead }), now);
+  const problems = newProblems(checkContent(content, now), checked);
+  const errors = problems.filter(({ level }) => level === 'error');
+  if (errors.length > 0) return { problems: errors };
+
+  const written: { readonly index: number; readonly row: Written }[] = [];
+  for (const draft of drafts) {
+    const back = readBack({ ...draft, before: draft.before ?? new Uint8Array() });
+    if ('problem' in back) return { problems: [back.problem] };
+    draft.texts.forEach((text, at) => {
+      const { file, kind } = draft;
+      const id = draft.rows[at]?.id ?? '';
+      const row = { file, kind, id, text, line: back.lines[at] ?? 1 };
+      written.push({ index: draft.indices[at] ?? 0, row });
+    });
+  }
+  return {
+    drafts,
+    written: written.sort((a, b) => a.index - b.index).map(({ row }) => row),
+    warnings: problems,
+  };
+}
+
+function noProject(project: string): Problem {
+  const place = { file: project, line: 1, column: 1 };
+  return problemAt(place, 'write/project', `there is no project "${project}"`);
+}
