@@ -6,6 +6,7 @@ import { importedBefore } from '../import/before.ts';
 import { charsetRefusal, type Encoding } from '../import/charset.ts';
 import { checkRows } from '../import/check-rows.ts';
 import { findMapping } from '../import/find-mapping.ts';
+import { finishWriting } from '../import/finish-writing.ts';
 import { guessMapping } from '../import/guess-mapping.ts';
 import { lineOutcomes } from '../import/line-outcomes.ts';
 import { countOutcomes, type Outcome } from '../import/outcome.ts';
@@ -15,7 +16,6 @@ import { describeCounts, describeOutcomes } from '../import/table-text.ts';
 import type { ImportMapping } from '../model/kinds.ts';
 import { type ReadContent, type ReadProject, readContent } from '../read/content.ts';
 import { contentDir, contentDirProblem } from '../site/folders.ts';
-import { finishWriting } from '../import/finish-writing.ts';
 import { type ImportArguments, readImportArguments } from './import-arguments.ts';
 import { countProblems, describeProblems, plural } from './print-problems.ts';
 
@@ -126,7 +126,9 @@ function noMapping(bytes: Uint8Array, { file }: ImportArguments, project: ReadPr
     `No mapping of ${project.id} reads ${basename(file)}. A guess, to look over and put into ${project.id}/imports.yaml:\n`,
   );
   console.log(guessMapping(bytes, id || 'bank', encoding, phase, basename(file)));
-  console.error('Then import again; --as NAME says which mapping it is where its "files" does not.');
+  console.error(
+    'Then import again; --as NAME says which mapping it is where its "files" does not.',
+  );
   return 1;
 }
 

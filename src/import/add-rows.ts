@@ -34,7 +34,9 @@ export async function addRows(
   const listed = (pending: boolean): Imported =>
     new Map([
       ...imported,
-      ...added.map(({ key }, index) => [key, { id: named[index]?.fields.id ?? '', pending }] as const),
+      ...added.map(
+        ({ key }, index) => [key, { id: named[index]?.fields.id ?? '', pending }] as const,
+      ),
     ]);
   await writeImported(folder, listed(true));
   const result = await writeRows(contentDir, project, named, { now, by });

@@ -63,7 +63,13 @@ function understandRow({ line, row: { kind, fields } }: Added) {
 }
 
 function sentences(problems: readonly Pick<Problem, 'message' | 'fix'>[]): string {
-  return problems.map(({ message, fix }) => (fix ? `${message} (${fix})` : message)).join('; ');
+  return problems
+    .map(({ message, fix }) => {
+      const missing = /^"(.+)" is missing$/.exec(message)?.[1];
+      if (missing) return `no column, fixed value or rule gives "${missing}"`;
+      return fix ? `${message} (${fix})` : message;
+    })
+    .join('; ');
 }
 
 /** Texts of banks hold account numbers, and a row's text is published unless it says otherwise. */

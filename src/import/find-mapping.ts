@@ -34,7 +34,9 @@ export function findMapping({ projects }: ReadContent, { file, project: id, as }
   const [found, ...others] = fitting;
   if (found && others.length === 0) return found;
   if (found) {
-    const names = fitting.map(({ project, mapping }) => `--project ${project.id} --as ${mapping.id}`);
+    const names = fitting.map(
+      ({ project, mapping }) => `--project ${project.id} --as ${mapping.id}`,
+    );
     return { wrong: `${basename(file)} fits several mappings:\n${names.join('\n')}` };
   }
   const [only] = asked;

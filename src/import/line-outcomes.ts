@@ -30,18 +30,18 @@ export function lineOutcomes(
       return refuse(line.broken ?? 'the line can not be cut into cells');
 
     const read = fieldsOfLine(line.cells, mapping);
-    const fit = ruleFor(mapping.rules, { cells: line.cells, money: read.money });
+    const fit = ruleFor(mapping.rules, { cells: own(line.cells), money: read.money });
     if (fit?.rule.skip !== undefined)
       return { ...told, is: 'skipped', why: `${fit.rule.skip} (rule ${fit.number})` };
     if (line.broken !== undefined) return refuse(line.broken);
     if (read.wrong.length > 0) return refuse(read.wrong.join('; '));
 
     const key = keyOf(read.identity);
-    const [sort, own = ''] = read.identity;
-    const first = sort === 'key' ? ownKeys.get(own) : undefined;
+    const [sort, id = ''] = read.identity;
+    const first = sort === 'key' ? ownKeys.get(id) : undefined;
     if (first !== undefined)
-      return refuse(`its key "${own}" stands on line ${first} already; a key must be of one line`);
-    if (sort === 'key') ownKeys.set(own, line.line);
+      return refuse(`its key "${id}" stands on line ${first} already; a key must be of one line`);
+    if (sort === 'key') ownKeys.set(id, line.line);
     const known = before.imported.get(key);
     if (known) return { ...told, is: 'known', id: known.id, gone: !before.rowIds.has(known.id) };
 
@@ -50,6 +50,12 @@ export function lineOutcomes(
     if (why) return refuse(why);
     return { ...told, is: 'added', row: { kind: mapping.kind, fields }, key };
   });
+}
+
+/** Cells of the file itself: refused lines have a reason before them, which no rule may take for words of the bank. */
+function own(cells: Readonly<Record<string, string>>): Readonly<Record<string, string>> {
+  const { reason, ...others } = cells;
+  return /^line \d+: /.test(reason ?? '') ? others : cells;
 }
 
 function wrongWay(kind = 'payment', money: 'in' | 'out' | undefined): string | undefined {

@@ -53,7 +53,7 @@ function padded(part: string | number): string {
 }
 
 function escaped(text: string): string {
-  return text.replace(/[\\^$.*+?()[\]{}|/-]/g, '\\$&');
+  return text.replace(/[\\^$.*+?()[\]{}|/]/g, '\\$&');
 }
 
 /** `Mär.` and `mär` are one; `août` and `aout` are one. */

@@ -42,16 +42,15 @@ export function readNumber(text: string, style: DecimalStyle): FoundNumber | und
     marks++;
   };
 
-  const bracketed = /^\((.*)\)$/.exec(rest);
-  if (bracketed) {
-    rest = bracketed[1] ?? '';
-    mark(true);
-  }
   for (;;) {
     rest = rest.trim();
+    const bracketed = /^\((.*)\)$/.exec(rest);
     const sign = /^[-−+]|[-−+]$/.exec(rest);
     const word = /^[A-Za-z]+|[A-Za-z]+$|^[€£]|[€£]$/.exec(rest);
-    if (sign) {
+    if (bracketed) {
+      mark(true);
+      rest = bracketed[1] ?? '';
+    } else if (sign) {
       mark(sign[0] !== '+');
       rest = cut(rest, sign);
     } else if (word) {
