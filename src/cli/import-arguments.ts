@@ -3,7 +3,7 @@ import { parseArgs } from 'node:util';
 /** How the import command is used. */
 export const HELP = `npm run import -- FILE [--project P] [--as NAME] [--write]
 
-Reads a bank's or a spreadsheet's CSV, or a calendar (.ics), into rows of the ledger, as a mapping in the project's imports.yaml says.
+Reads a bank's or a spreadsheet's CSV into rows of the ledger, as a mapping in the project's imports.yaml says.
 Without --write it only shows what would be added, what is known from an earlier import, what a rule skips, and what is refused.
 
   npm run import -- ~/statement-03.csv                    shows what would be added
