@@ -20,6 +20,7 @@ import { findingsFit } from './findings.ts';
 import { gradesAreInOrder } from './grades.ts';
 import { identityIsOfAMachine } from './identity.ts';
 import { idsAreUnique } from './ids.ts';
+import { importsFit } from './imports.ts';
 import { knownIds } from './known-ids.ts';
 import { ownLanguageIsOne } from './languages.ts';
 import { markedRowsStand } from './marked-rows.ts';
@@ -88,6 +89,7 @@ const rules: readonly Rule[] = [
   receiptsExist,
   marksHold,
   markedRowsStand,
+  importsFit,
 ];
 
 /** All problems of a content folder, those of reading included, in the order a builder works through them. */

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { factsOf } from './facts.ts';
-import { allKinds, listKinds } from './kinds.ts';
+import { allKinds, homeKinds, listKinds } from './kinds.ts';
 
 /**
  * JSON Schema (2020-12) of one kind's file, for completion in an editor: file name → schema.
@@ -8,8 +8,8 @@ import { allKinds, listKinds } from './kinds.ts';
  */
 export function editorSchemas(): ReadonlyMap<string, object> {
   return new Map(
-    Object.entries(allKinds).map(([kind, schema]) => {
-      const whole = kind in listKinds ? z.array(schema) : schema;
+    Object.entries({ ...allKinds, ...homeKinds }).map(([kind, schema]) => {
+      const whole = kind in listKinds || kind in homeKinds ? z.array(schema) : schema;
       return [
         `${kind}.json`,
         z.toJSONSchema(whole, { target: 'draft-2020-12', io: 'input', override: describeField }),

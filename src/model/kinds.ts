@@ -10,6 +10,7 @@ import {
 } from './cost-rows.ts';
 import { instrumentSchema, phaseSchema, sourceSchema, specSchema } from './definitions.ts';
 import { entrySchema } from './entry.ts';
+import { importSchema } from './imports.ts';
 import { photoSchema } from './photos.ts';
 import { projectSchema } from './project.ts';
 import { hoursSchema, partSchema, readingSchema, searchSchema } from './rows.ts';
@@ -72,10 +73,14 @@ export const singleKinds = {
   entry: entrySchema,
 } as const;
 
+/** Kinds that are lists of the builder's own ways of working; nothing of them is published. */
+export const homeKinds = { imports: importSchema } as const;
+
 export const allKinds = { ...singleKinds, ...listKinds } as const;
 
 type Record_<Schema extends z.ZodType> = CamelKeys<z.output<Schema>>;
 
+export type ImportMapping = Record_<typeof importSchema>;
 export type Site = Record_<typeof siteSchema>;
 export type ProjectInfo = Record_<typeof projectSchema>;
 export type Source = Record_<typeof sourceSchema>;

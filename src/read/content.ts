@@ -1,6 +1,8 @@
 import type { z } from 'zod';
 import {
   type EntryInfo,
+  homeKinds,
+  type ImportMapping,
   type ListKind,
   listKinds,
   type ProjectInfo,
@@ -45,6 +47,8 @@ export interface ReadProject {
   readonly photos: readonly string[];
   /** What earlier marks left in the folder, and hashes of files that rows name. */
   readonly marks: MarkFiles;
+  /** How files of other programs are read into rows. */
+  readonly imports: readonly Understood<ImportMapping>[];
   /** Records that were seen but not understood: a reference to one of them is no mistake of its own. */
   readonly lost: Lost;
 }
@@ -186,8 +190,26 @@ async function readProject(
     entries,
     photos: files.photos,
     marks: await readMarkFiles(folder.contentDir, files, lists as unknown as Lists),
+    imports: await readImports(folder, files, problems),
     lost,
   };
+}
+
+async function readImports(
+  folder: Folder,
+  { imports: file }: ProjectFiles,
+  problems: Problem[],
+): Promise<Understood<ImportMapping>[]> {
+  const text = file && (await readText(folder, file, problems));
+  if (!file || text === undefined) return [];
+  const { records, problems: broken } = readYamlList(text, file);
+  problems.push(...broken);
+  return records.flatMap((raw) => {
+    const result = understand(raw, homeKinds.imports, 'mapping');
+    if (!Array.isArray(result)) return [result];
+    problems.push(...result);
+    return [];
+  });
 }
 
 /** Reads the records of a file, by its ending. */

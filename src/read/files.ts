@@ -22,6 +22,8 @@ export interface ProjectFiles {
   readonly photos: readonly string[];
   /** Names of all files in `receipts/`. */
   readonly receipts: readonly string[];
+  /** Where it says how files of other programs are read, when it does. */
+  readonly imports: string | undefined;
 }
 
 /** What the content folder holds. */
@@ -32,8 +34,14 @@ export interface ContentFiles {
 
 const KINDS = [...Object.keys(listKinds), 'project'];
 const PLAIN_FOLDERS = new Set(['ledger', 'entries', 'photos', 'receipts']);
-/** What the mark command writes and `mark-files.ts` reads. */
-const MARK_FILES = new Set(['marks.txt', 'marked-rows.jsonl', 'marks-secret.txt']);
+/** What commands keep in a project's folder: marks, read by `mark-files.ts`, and what was imported and how. */
+const KEPT_FILES = new Set([
+  'marks.txt',
+  'marked-rows.jsonl',
+  'marks-secret.txt',
+  'imports.yaml',
+  'imported.txt',
+]);
 
 /** Files as they would be: bytes by path inside the content folder, in place of what is there, or besides. */
 export type Instead = ReadonlyMap<string, Uint8Array>;
@@ -104,7 +112,7 @@ async function listProject(
       if (
         !item.isFile ||
         item.name.startsWith('.') ||
-        (folder === '' && MARK_FILES.has(item.name)) ||
+        (folder === '' && KEPT_FILES.has(item.name)) ||
         /\.md$/.test(item.name)
       )
         continue;
@@ -135,7 +143,10 @@ async function listProject(
   const entries = await listEntries(contentDir, id, problems);
   const photos = await listPhotos(contentDir, id, problems);
   const receipts = await namesIn(join(contentDir, id, 'receipts'));
-  return { files: { id, records, unread, entries, photos, receipts }, problems };
+  const imports = folders.some(({ name }) => name === 'imports.yaml')
+    ? `${id}/imports.yaml`
+    : undefined;
+  return { files: { id, records, unread, entries, photos, receipts, imports }, problems };
 }
 
 async function listEntries(contentDir: string, id: string, problems: Problem[]): Promise<string[]> {

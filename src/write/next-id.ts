@@ -1,5 +1,5 @@
 import { freeId } from '../check/ids.ts';
-import { type ListKind, listKinds, rowKinds } from '../model/kinds.ts';
+import { type ListKind, rowKinds } from '../model/kinds.ts';
 import type { ReadProject } from '../read/content.ts';
 import type { Fields } from './csv-append.ts';
 
@@ -82,9 +82,4 @@ export function wordsOf(name: string): string {
     .replace(/['’]/g, '')
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^-|-$/g, '');
-}
-
-/** Whether a text names a kind of list. */
-export function isListKind(text: string): text is ListKind {
-  return Object.hasOwn(listKinds, text);
 }

@@ -38,6 +38,7 @@ export function projectOf({ project, lists = {}, entries = [] }: WrittenProject)
     entries: entries.map(entryOf),
     photos: [],
     marks: { receipts: [], hashes: new Map() },
+    imports: [],
     lost: { ids: new Map(), kinds: new Set<string>(), photoFiles: [] },
     // The lists have the types of their schemas, which the loop over their kinds can't say.
   } as unknown as ReadProject;

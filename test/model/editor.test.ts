@@ -63,6 +63,7 @@ const required = {
   choices: ['id', 'date', 'candidates', 'because'],
   preparations: ['id', 'date', 'parts', 'kind', 'what'],
   waits: ['id', 'date', 'phase', 'for', 'what'],
+  imports: ['id', 'kind'],
 };
 
 describe('the schemas for editors', () => {

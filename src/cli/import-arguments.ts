@@ -1,0 +1,50 @@
+import { parseArgs } from 'node:util';
+
+/** How the import command is used. */
+export const HELP = `npm run import -- FILE [--project P] [--as NAME] [--write]
+
+Reads a bank's or a spreadsheet's CSV into rows of the ledger, as a mapping in the project's imports.yaml says.
+Without --write it only shows what would be added, what is known from an earlier import, what a rule skips, and what is refused.
+
+  npm run import -- ~/statement-03.csv                    shows what would be added
+  npm run import -- ~/statement-03.csv --write            adds it
+  npm run import -- march.csv --as savings --write        reads it as the mapping "savings" says
+
+--project P   the project, where there are several
+--as NAME     the mapping, where the file's name does not say
+--write       adds the rows; refused lines go to FILE.refused.csv, with the reason
+
+Exit status: 0 read, 1 lines refused or problems, 2 wrong use. See docs/importing.md.
+`;
+
+/** What the command was asked to do. */
+export interface ImportArguments {
+  readonly file: string;
+  readonly project: string | undefined;
+  readonly as: string | undefined;
+  readonly write: boolean;
+}
+
+/** Reads the arguments, or says how they are used. */
+export function readImportArguments(
+  args: readonly string[],
+): ImportArguments | { readonly say: string; readonly status: number } {
+  try {
+    const { values, positionals } = parseArgs({
+      args: [...args],
+      allowPositionals: true,
+      options: {
+        project: { type: 'string' },
+        as: { type: 'string' },
+        write: { type: 'boolean', default: false },
+        help: { type: 'boolean', short: 'h' },
+      },
+    });
+    if (values.help) return { say: HELP, status: 0 };
+    const [file] = positionals;
+    if (file === undefined || positionals.length > 1) return { say: HELP, status: 2 };
+    return { file, project: values.project, as: values.as, write: values.write };
+  } catch (error) {
+    return { say: `${(error as Error).message}\n\n${HELP}`, status: 2 };
+  }
+}

@@ -1,0 +1,32 @@
+import { contentDir, contentDirProblem } from '../site/folders.ts';
+import { undoLast } from '../write/undo.ts';
+import { describeProblems } from './print-problems.ts';
+
+const HELP = `npm run undo [-- project]
+
+Takes the last addition back (npm run add, an import, the bench page), as long as its files have not been changed since. Run again, it takes
+back the one before.
+Exit status: 0 taken back, 1 nothing to take back or refused, 2 wrong use.
+`;
+
+/** Takes the last addition back and shows its rows. */
+export async function main(args: readonly string[]): Promise<number> {
+  if (args.includes('--help') || args.includes('-h')) {
+    console.log(HELP);
+    return 0;
+  }
+  const [project, ...more] = args;
+  const noDir = contentDirProblem();
+  if (more.length > 0 || project?.startsWith('-') || noDir) {
+    console.error(noDir ?? HELP);
+    return 2;
+  }
+  const result = await undoLast(contentDir, { now: new Date(), project });
+  if ('problems' in result) {
+    console.error(describeProblems(result.problems, contentDir));
+    return 1;
+  }
+  for (const { file, text } of result.undone.written) console.log(`${file}\n\n${text}\n`);
+  console.log('Taken back.');
+  return 0;
+}

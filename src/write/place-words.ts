@@ -1,0 +1,59 @@
+import type { KnownIds } from '../check/known-ids.ts';
+import { factsOf, refOf } from '../model/facts.ts';
+import type { ListKind } from '../model/kinds.ts';
+import type { Fields } from './csv-append.ts';
+import { fieldNames, requiredFields, shapeOf } from './kind-fields.ts';
+import { isFreeText, takes } from './known-values.ts';
+
+/** Words without a field's name, placed; `left` are those that no field takes. */
+export interface Placed {
+  readonly fields: Fields;
+  readonly left: readonly string[];
+}
+
+/**
+ * Gives each word to the first field that it can only be meant for: `2:30` to a length of work, `kg` to a unit, an id to the field
+ * that names ids of its kind; what fits none of these is the row's text.
+ */
+export function placeWords(
+  kind: ListKind,
+  words: readonly string[],
+  given: Fields,
+  known: KnownIds,
+): Placed {
+  const fields: Record<string, string> = { ...given };
+  const left: string[] = [];
+  const { isList } = fieldNames(kind);
+  const open = (name: string) => given[name] === undefined && (!fields[name] || isList(name));
+  for (const word of words) {
+    const name = placesFor(kind, known).find(
+      (field) => open(field) && takes(kind, field, word, known),
+    );
+    if (name === undefined) left.push(word);
+    else fields[name] = fields[name] ? `${fields[name]} ${word}` : word;
+  }
+  return { fields, left };
+}
+
+/** Fields in the order in which a word is tried: what a row needs, then what it may name, then its own words. */
+function placesFor(kind: ListKind, known: KnownIds): string[] {
+  const shape = shapeOf(kind);
+  const required = requiredFields(kind).filter((name) => name !== 'id');
+  const names = Object.entries(shape).flatMap(([name, schema]) => {
+    const ref = refOf(schema);
+    const isNamed =
+      ref !== undefined && known.has(ref) && ref !== kind && !name.startsWith('split');
+    return isNamed && !required.includes(name) ? [name] : [];
+  });
+  const typed = required.filter(
+    (name) => !isFreeText(kind, name) && (refOf(shape[name] as never) || !isPlainId(kind, name)),
+  );
+  const texts = [...required.filter((name) => isFreeText(kind, name)), 'note'];
+  return [...typed, ...names, ...texts.filter((name) => shape[name] !== undefined)];
+}
+
+/** An id that names nothing yet could be any word. */
+function isPlainId(kind: ListKind, name: string): boolean {
+  const schema = shapeOf(kind)[name];
+  return schema !== undefined && factsOf(schema).reads === 'id';
+}
