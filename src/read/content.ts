@@ -57,34 +57,42 @@ export interface ReadContent {
   readonly problems: readonly Problem[];
 }
 
+/** Bytes that files would have, by their path inside the content folder: a change is read and checked before it is written. */
+export type Instead = ReadonlyMap<string, Uint8Array>;
+
+interface Source {
+  readonly contentDir: string;
+  readonly instead: Instead;
+}
+
 /** Reads a content folder into typed records and collects every problem on the way. Nothing is thrown for what a file says. */
-export async function readContent(contentDir: string): Promise<ReadContent> {
+export async function readContent(
+  contentDir: string,
+  instead: Instead = new Map(),
+): Promise<ReadContent> {
+  const from: Source = { contentDir, instead };
   const listed = await listContent(contentDir);
   const problems = [...listed.problems];
-  const site = await readSite(contentDir, problems);
+  const site = await readSite(from, problems);
   const projects: ReadProject[] = [];
-  for (const files of listed.projects)
-    projects.push(await readProject(contentDir, files, problems));
+  for (const files of listed.projects) projects.push(await readProject(from, files, problems));
   return { site, projects, problems };
 }
 
 async function readText(
-  contentDir: string,
+  { contentDir, instead }: Source,
   file: string,
   problems: Problem[],
 ): Promise<string | undefined> {
-  const text = decodeText(await readContentFile(contentDir, file), file);
+  const text = decodeText(instead.get(file) ?? (await readContentFile(contentDir, file)), file);
   if (typeof text === 'string') return text;
   problems.push(text);
   return undefined;
 }
 
-async function readSite(
-  contentDir: string,
-  problems: Problem[],
-): Promise<Understood<Site> | undefined> {
+async function readSite(from: Source, problems: Problem[]): Promise<Understood<Site> | undefined> {
   try {
-    const text = await readText(contentDir, 'site.yaml', problems);
+    const text = await readText(from, 'site.yaml', problems);
     return text === undefined
       ? undefined
       : one(readYamlRecord(text, 'site.yaml'), singleKinds.site, 'site', problems);
@@ -118,7 +126,7 @@ function one<Schema extends z.ZodObject>(
 }
 
 async function readProject(
-  contentDir: string,
+  from: Source,
   files: ProjectFiles,
   problems: Problem[],
 ): Promise<ReadProject> {
@@ -130,7 +138,7 @@ async function readProject(
   const lostKinds = new Set<string>(files.unread);
   const lostPhotoFiles: (string | undefined)[] = [];
   for (const { kind, file } of files.records) {
-    const text = await readText(contentDir, file, problems);
+    const text = await readText(from, file, problems);
     const read = text === undefined ? undefined : readRecords(text, { kind, file });
     if (read === undefined || read.problems.length > 0) lostKinds.add(kind);
     if (read === undefined) continue;
@@ -157,7 +165,7 @@ async function readProject(
 
   const entries: ReadEntry[] = [];
   for (const file of files.entries) {
-    const entry = await readEntry(contentDir, file, problems);
+    const entry = await readEntry(from, file, problems);
     if (entry) entries.push(entry);
     else lostKinds.add('entries');
   }
@@ -168,7 +176,7 @@ async function readProject(
     lists: lists as unknown as Lists,
     entries,
     photos: files.photos,
-    marks: await readMarkFiles(contentDir, files, lists as unknown as Lists),
+    marks: await readMarkFiles(from.contentDir, files, lists as unknown as Lists),
     lost,
   };
 }
@@ -201,11 +209,11 @@ function textAt({ value }: RawRecord, field: string): string | undefined {
 }
 
 async function readEntry(
-  contentDir: string,
+  from: Source,
   file: string,
   problems: Problem[],
 ): Promise<ReadEntry | undefined> {
-  const text = await readText(contentDir, file, problems);
+  const text = await readText(from, file, problems);
   if (text === undefined) return undefined;
   const frontMatter = /^---\r?\n([\s\S]*?)\r?\n---[ \t]*(?:\r?\n|$)/.exec(text);
   if (!frontMatter) {
