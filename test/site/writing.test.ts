@@ -1,14 +1,14 @@
-import { readdir, readFile } from 'node:fs/promises';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { expect, test } from 'vitest';
-import { siteDir } from '../../src/site/folders.ts';
+import { expect, inject, test } from 'vitest';
+import { filesOf } from './pages.ts';
 
-test('nothing of the help while writing is in the built site', async () => {
-  const items = await readdir(siteDir, { recursive: true, withFileTypes: true });
-  const files = items.filter((item) => item.isFile() && /\.(html|css|js)$/.test(item.name));
+test('nothing of the help while writing is in the built site', () => {
+  const { folder } = inject('site');
+  const files = filesOf(folder).filter((file) => /\.(html|css|js)$/.test(file));
   expect(files.length).toBeGreaterThan(50);
-  for (const { parentPath, name } of files) {
-    const text = await readFile(join(parentPath, name), 'utf8');
-    expect(text, name).not.toMatch(/writing-panel|writing-problems|__writing|__open-in-editor/);
-  }
+  for (const file of files)
+    expect(readFileSync(join(folder, file), 'utf8'), file).not.toMatch(
+      /writing-panel|writing-problems|__writing|__open-in-editor/,
+    );
 });
