@@ -5,6 +5,7 @@ import { defineConfig } from 'astro/config';
 import { siteDir, workDir } from './src/site/folders.ts';
 import { aboutSite, refreshDerived } from './src/site/prepare.ts';
 import { reloadOnContent } from './src/site/reload.ts';
+import { writingHelp } from './src/site/writing/writing-help.ts';
 
 const { address, words } = await aboutSite();
 const { origin, pathname } = new URL(address);
@@ -29,7 +30,7 @@ export default defineConfig({
   cacheDir: join(workDir, 'astro'),
   trailingSlash: 'always',
   build: { format: 'directory', assets: 'assets', inlineStylesheets: 'never', concurrency: 4 },
-  integrations: [mdx(), reloadOnContent(refreshDerived)],
+  integrations: [mdx(), reloadOnContent(refreshDerived), writingHelp()],
   markdown: {
     // The same parser reads entries for the check. Curly quotes are off: in a log full of inches 5/8" must stay as typed.
     processor: satteri({ features: { smartPunctuation: false, gfm: { footnotes } } }),

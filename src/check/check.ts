@@ -14,6 +14,7 @@ import { datesAreInOrder, nothingFromTheFuture } from './dates.ts';
 import { daysHave24Hours } from './day-hours.ts';
 import { shownDecisionsAreThere } from './decided.ts';
 import { derivedSpecsWorkOut, exclusionsAreExplained, readingPhotosExist } from './derived.ts';
+import { linksLeadToNoDraft } from './draft-links.ts';
 import { entriesAreNamedByDay, momentsHaveAVideo } from './entries.ts';
 import { estimatesAreInOrder } from './estimates.ts';
 import { findingsFit } from './findings.ts';
@@ -83,6 +84,7 @@ const rules: readonly Rule[] = [
   entriesAreNamedByDay,
   momentsHaveAVideo,
   componentsAreUsedRight,
+  linksLeadToNoDraft,
   shownValuesAreMeasured,
   shownDecisionsAreThere,
   calibrationInDate,

@@ -3,7 +3,8 @@ import { areApart, parseTwoPoints } from '../model/two-points.ts';
 import type { ReadEntry } from '../read/content.ts';
 import type { UsedComponent, UsedLink, WrittenProp } from '../read/mdx.ts';
 import { suggest } from '../read/nearest.ts';
-import { type Problem, problemAt } from '../read/problem.ts';
+import { oneSlipFrom } from '../read/one-slip.ts';
+import { type Problem, problemAt, withMend } from '../read/problem.ts';
 import { parseMoment } from '../time/moment.ts';
 import { unknownId } from './references.ts';
 import type { Rule, RuleInput } from './rule.ts';
@@ -145,11 +146,15 @@ function checkText(
   if (rule.ids !== undefined) return unknownId(text, rule.ids, prop, known);
   if (rule.words && !rule.words.includes(text))
     return [
-      problemAt(
-        prop,
-        'component/word',
-        `<${component}> ${prop.name}: unknown word "${text}"`,
-        suggest(text, rule.words),
+      withMend(
+        problemAt(
+          prop,
+          'component/word',
+          `<${component}> ${prop.name}: unknown word "${text}"`,
+          suggest(text, rule.words),
+        ),
+        text,
+        oneSlipFrom(text, rule.words),
       ),
     ];
   if (rule.moment && parseMoment(text) === undefined)

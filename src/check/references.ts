@@ -3,7 +3,8 @@ import { calloutSchema } from '../model/callout.ts';
 import { refOf } from '../model/facts.ts';
 import { type ListKind, listKinds, rowKinds, singleKinds } from '../model/kinds.ts';
 import { suggest } from '../read/nearest.ts';
-import { type Place, type Problem, problemAt } from '../read/problem.ts';
+import { oneSlipFrom } from '../read/one-slip.ts';
+import { type Place, type Problem, problemAt, withMend } from '../read/problem.ts';
 import type { RawRecord } from '../read/raw.ts';
 import type { KnownIds } from './known-ids.ts';
 import type { Rule } from './rule.ts';
@@ -91,14 +92,14 @@ function unknownIn(
 export function unknownId(id: string, kind: string, place: Place, known: KnownIds): Problem[] {
   const ids = known.get(kind);
   if (ids === undefined || ids.has(id)) return [];
-  return [
-    problemAt(
-      place,
-      'id/unknown',
-      `unknown ${SINGULAR[kind] ?? kind} "${id}"`,
-      otherKind(id, kind, known) ?? suggest(id, [...ids]) ?? whereToAdd(kind),
-    ),
-  ];
+  const other = otherKind(id, kind, known);
+  const problem = problemAt(
+    place,
+    'id/unknown',
+    `unknown ${SINGULAR[kind] ?? kind} "${id}"`,
+    other ?? suggest(id, [...ids]) ?? whereToAdd(kind),
+  );
+  return [withMend(problem, id, other === undefined ? oneSlipFrom(id, ids) : undefined)];
 }
 
 /** What to do where the id is that of a row of another kind. */

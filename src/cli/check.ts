@@ -6,22 +6,31 @@ import { readContent } from '../read/content.ts';
 import { type Problem, sortProblems } from '../read/problem.ts';
 import { cacheDir, contentDir, contentDirProblem } from '../site/folders.ts';
 import { checkAddresses } from './address-check.ts';
+import { fix } from './fix.ts';
 import { countProblems, describeProblems, plural, problemsAsJson } from './print-problems.ts';
 
 const HELP = `npm run check [-- --format text|json]
+npm run check -- --fix [--dry-run]
 
 Reads the content folder and reports every problem; writes nothing.
+  --fix      first mends what has one answer: dates, ids and words with a typo, spelling of units.
+             Each change is shown; marked rows, and all that could mean two things, are left to you.
+  --dry-run  with --fix: shows the changes and writes nothing.
 Exit status: 0 no problem, 1 problems, 2 wrong use.
 `;
 
-/** Reads and reports. Warnings alone leave the exit status at 0. */
+/** Reads and reports, and mends first if asked to. Warnings alone leave the exit status at 0. */
 export async function main(args: readonly string[]): Promise<number> {
-  const format = readFormat(args);
-  if (format === 'help') return say(HELP, 0);
-  if (format === undefined) return say(HELP, 2);
+  const wanted = readArguments(args);
+  if (wanted === 'help') return say(HELP, 0);
+  if (wanted === undefined) return say(HELP, 2);
   const noDir = contentDirProblem();
   if (noDir) return say(noDir, 2);
+  if (wanted.fix) console.log(await fix({ dry: wanted.dry }));
+  return report(wanted.format);
+}
 
+async function report(format: Wanted['format']): Promise<number> {
   const content = await readContent(contentDir);
   const found = checkContent(content, new Date());
   const open = () => openBook(contentDir, { now: new Date() });
@@ -45,17 +54,29 @@ export async function main(args: readonly string[]): Promise<number> {
 
 const isError = ({ level }: Problem) => level === 'error';
 
-function readFormat(args: readonly string[]): 'text' | 'json' | 'help' | undefined {
+interface Wanted {
+  readonly format: 'text' | 'json';
+  readonly fix: boolean;
+  readonly dry: boolean;
+}
+
+function readArguments(args: readonly string[]): Wanted | 'help' | undefined {
   try {
     const { values } = parseArgs({
       args: [...args],
       options: {
         format: { type: 'string', default: 'text' },
+        fix: { type: 'boolean', default: false },
+        'dry-run': { type: 'boolean', default: false },
         help: { type: 'boolean', short: 'h' },
       },
     });
-    if (values.help) return 'help';
-    return values.format === 'text' || values.format === 'json' ? values.format : undefined;
+    const { format, fix: mends, 'dry-run': dry, help } = values;
+    if (help) return 'help';
+    if (format !== 'text' && format !== 'json') return undefined;
+    // What is mended is told in words, which would spoil the JSON.
+    if ((dry && !mends) || (mends && format === 'json')) return undefined;
+    return { format, fix: mends, dry };
   } catch {
     return undefined;
   }

@@ -20,6 +20,8 @@ export async function main(): Promise<number> {
     );
   await derivePhotos(book, { contentDir, workDir, cacheDir }, { listener: terminal });
   await refreshCrossChecks(book);
+  // Whatever the shell says: drafts and help while writing go by it.
+  process.env.NODE_ENV = 'development';
   const server = await dev({ logLevel: 'warn' });
   const path = new URL(book.site?.address ?? 'https://site.invalid/').pathname;
   console.log(`\nOpen  http://localhost:${server.address.port}${path}\nStop with Ctrl+C.`);

@@ -1,5 +1,6 @@
 import { relative } from 'node:path';
 import { styleText } from 'node:util';
+import type { Mended } from '../mend/mend-text.ts';
 import type { Problem } from '../read/problem.ts';
 
 /** Path of a content file as a terminal can open it, from where the command runs. */
@@ -16,6 +17,16 @@ export function describeProblems(problems: readonly Problem[], contentDir: strin
       return `${place}${kind}\n  ${message}${fix ? `\n  ${styleText('green', '→')} ${fix.replaceAll('\n', '\n    ')}` : ''}\n`;
     })
     .join('\n');
+}
+
+/** Mends for people: the place, what stood there and what stands there now. */
+export function describeMends(mended: readonly Mended[], contentDir: string): string {
+  return mended
+    .map(({ file, line, column, from, to }) => {
+      const place = styleText('bold', `${shownPath(contentDir, file)}:${line}:${column}`);
+      return `${place}  ${from} ${styleText('green', '→')} ${to}\n`;
+    })
+    .join('');
 }
 
 /** `3 problems and 2 warnings in 4 files`. */

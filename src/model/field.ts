@@ -14,6 +14,8 @@ export interface FieldFacts {
 export interface Refusal {
   readonly wrong: string;
   readonly fix?: string | undefined;
+  /** The whole value to type instead, where no other can be meant. */
+  readonly mend?: string | undefined;
 }
 
 const isRefusal = (result: unknown): result is Refusal =>
@@ -30,7 +32,7 @@ export function readBy<T>(name: string, read: (text: string) => T | Refusal, fac
         code: 'custom',
         message: result.wrong,
         input: text,
-        params: { name, fix: result.fix },
+        params: { name, fix: result.fix, mend: result.mend },
       });
       return z.NEVER;
     })

@@ -1,11 +1,12 @@
 import { z } from 'zod';
 import { suggest } from '../read/nearest.ts';
+import { oneSlipFrom } from '../read/one-slip.ts';
 import { type Day, guessDay, parseDay } from '../time/day.ts';
 import { type Minutes, parseDuration } from '../time/duration.ts';
 import { parseMoment } from '../time/moment.ts';
 import { kindNames, type QuantityKind } from '../units/kinds.ts';
 import { decimalsOf, type Quantity, readNumber, readQuantity } from '../units/quantity.ts';
-import { guessUnit, isUnit } from '../units/unit.ts';
+import { guessUnit, isUnit, soleUnit } from '../units/unit.ts';
 import { type FieldFacts, numberOrText, readBy } from './field.ts';
 
 /** One or more words of lower-case letters and digits, joined by hyphens. */
@@ -94,6 +95,7 @@ export const day = () =>
         parseDay(value) ?? {
           wrong: 'is not a date',
           fix: guess ? `write "${guess}"` : 'write year-month-day, like 2025-03-08',
+          mend: guess,
         }
       );
     },
@@ -132,7 +134,11 @@ export const unit = () =>
     (value) => {
       if (isUnit(value)) return value;
       const guess = guessUnit(value);
-      return { wrong: 'is not a unit known here', fix: guess ? `write "${guess}"` : undefined };
+      return {
+        wrong: 'is not a unit known here',
+        fix: guess ? `write "${guess}"` : undefined,
+        mend: soleUnit(value),
+      };
     },
     { editor: { type: 'string' } },
   );
@@ -148,6 +154,7 @@ export const oneOf = <const W extends string>(words: readonly W[]) =>
       words.find((word) => word === value) ?? {
         wrong: 'is not one of the words known here',
         fix: suggest(value, words) ?? `one of: ${words.join(', ')}`,
+        mend: oneSlipFrom(value, words),
       },
     { editor: { enum: [...words] } },
   );

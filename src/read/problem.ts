@@ -14,12 +14,25 @@ export interface Problem extends Place {
   readonly message: string;
   /** The text to type instead, as an instruction. */
   readonly fix?: string | undefined;
+  /** The replacement, where there is only one that can be meant; `check --fix` makes it. */
+  readonly mend?: Mend | undefined;
+}
+
+/** A text as it stands at a problem's place, and the one text that is meant by it. */
+export interface Mend {
+  readonly from: string;
+  readonly to: string;
 }
 
 /** Makes an error at a place. */
 export function problemAt(place: Place, code: string, message: string, fix?: string): Problem {
   const { file, line, column } = place;
   return { level: 'error', code, file, line, column, message, ...(fix ? { fix } : {}) };
+}
+
+/** The same problem, with its sole mend where there is one. */
+export function withMend(problem: Problem, from: string, to: string | undefined): Problem {
+  return to === undefined || to === from ? problem : { ...problem, mend: { from, to } };
 }
 
 /** By file, then line, then column, then code: the order a builder works through them. What every row of a table says of its header is said once. */

@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import { type CamelKeys, camelKeys } from '../model/camel.ts';
 import { nearest, suggest } from './nearest.ts';
-import { type Place, type Problem, problemAt } from './problem.ts';
+import { type Place, type Problem, problemAt, withMend } from './problem.ts';
 import type { Path, RawRecord, RawValue } from './raw.ts';
 
 /** A record that has its type, and still knows where it stands. */
@@ -67,14 +67,15 @@ function explain(
     return [problemAt(place, 'field/missing', `"${name}" is missing`, fix)];
   }
   if (issue.code === 'custom') {
-    return [
-      problemAt(
-        place,
-        `value/${issue.params?.name ?? 'wrong'}`,
-        `${name}: "${shown(found)}" ${issue.message}`,
-        issue.params?.fix,
-      ),
-    ];
+    const problem = problemAt(
+      place,
+      `value/${issue.params?.name ?? 'wrong'}`,
+      `${name}: "${shown(found)}" ${issue.message}`,
+      issue.params?.fix,
+    );
+    return typeof found === 'string'
+      ? [withMend(problem, found.trim(), issue.params?.mend)]
+      : [problem];
   }
   return [wrongShape(place, name, found, issue)];
 }

@@ -16,16 +16,50 @@ export function parseDay(text: string): Day | undefined {
  * The one calendar day that a mistyped date can mean, as text to type instead, or undefined.
  *
  * Year first (`2025/3/8`) has one reading. Day and month first is only guessed when one of them is over 12.
+ * A month in letters (`7 March 2025`, `7. März 2025`, `March 7, 2025`) has one reading.
  */
 export function guessDay(text: string): Day | undefined {
   const yearFirst = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})$/.exec(text);
   if (yearFirst) return dayOf(yearFirst[1], yearFirst[2], yearFirst[3]);
+
+  const named =
+    /^(\d{1,2})(?:\.|st|nd|rd|th)?[ -](\p{L}{3,})\.?,?[ -](\d{4})$/u.exec(text) ??
+    monthFirst(/^(\p{L}{3,})\.? (\d{1,2})(?:st|nd|rd|th)?,? (\d{4})$/u.exec(text));
+  if (named) return dayOf(named[3], monthNamed(named[2] ?? ''), named[1]);
 
   const yearLast = /^(\d{1,2})[-/.](\d{1,2})[-/.](\d{4})$/.exec(text);
   if (!yearLast) return undefined;
   const [, first, second, year] = yearLast;
   if (Number(first) > 12) return dayOf(year, second, first);
   return Number(second) > 12 ? dayOf(year, first, second) : undefined;
+}
+
+function monthFirst(match: RegExpExecArray | null) {
+  return match && [match[0], match[2], match[1], match[3]];
+}
+
+/** English and German names of the months; the first three letters of one are a name too. */
+const MONTHS: readonly (readonly string[])[] = [
+  ['january', 'januar', 'jänner'],
+  ['february', 'februar'],
+  ['march', 'märz', 'mrz'],
+  ['april'],
+  ['may', 'mai'],
+  ['june', 'juni'],
+  ['july', 'juli'],
+  ['august'],
+  ['september', 'sept'],
+  ['october', 'oktober'],
+  ['november'],
+  ['december', 'dezember'],
+];
+
+function monthNamed(name: string): string {
+  const folded = name.toLowerCase();
+  const index = MONTHS.findIndex((names) =>
+    names.some((month) => month === folded || month.slice(0, 3) === folded),
+  );
+  return String(index + 1);
 }
 
 function dayOf(year = '', month = '', day = ''): Day | undefined {

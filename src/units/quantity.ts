@@ -1,4 +1,4 @@
-import { guessUnit, isUnit } from './unit.ts';
+import { guessUnit, isUnit, soleUnit } from './unit.ts';
 
 /** A value with its unit, and the digits it was written with. */
 export interface Quantity {
@@ -12,6 +12,8 @@ export interface Quantity {
 export interface NoQuantity {
   readonly wrong: string;
   readonly fix?: string | undefined;
+  /** The whole value, where its unit can mean one only. */
+  readonly mend?: string | undefined;
 }
 
 /** Reads `640 kg` or `-0.02 mm`. A number without a unit, or with an unknown one, is refused. */
@@ -24,7 +26,12 @@ export function readQuantity(text: string): Quantity | NoQuantity {
     return { wrong: 'has no unit', fix: `write the unit after it, like "${digits} mm"` };
   if (!isUnit(unit)) {
     const guess = guessUnit(unit);
-    return { wrong: `has an unknown unit "${unit}"`, fix: guess && `write "${digits} ${guess}"` };
+    const sole = soleUnit(unit);
+    return {
+      wrong: `has an unknown unit "${unit}"`,
+      fix: guess && `write "${digits} ${guess}"`,
+      mend: sole && `${digits} ${sole}`,
+    };
   }
   return { value: readNumber(digits) ?? Number.NaN, unit, decimals: decimalsOf(digits) };
 }

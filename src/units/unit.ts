@@ -41,6 +41,20 @@ export function guessUnit(text: string, kind?: QuantityKind): string | undefined
   return symbols.find((symbol) => symbol.toLowerCase() === folded);
 }
 
+/** Spellings that some people use for another unit than the one they are known for here. */
+const TWO_MEANINGS = new Set(['min', "'", 'mil', 'dB', 'C', 'F', 'ft-lb', 'in-lb', 'ftlb']);
+
+/** The one symbol that a misspelling can mean, or undefined where another can be meant too. */
+export function soleUnit(text: string): string | undefined {
+  if (TWO_MEANINGS.has(text)) return undefined;
+  const named = byAlias.get(text) ?? [];
+  const folded = [...bySymbol.keys()].filter(
+    (symbol) => symbol.toLowerCase() === text.toLowerCase(),
+  );
+  const meant = new Set([...named.map(({ symbol }) => symbol), ...folded]);
+  return meant.size === 1 ? [...meant][0] : undefined;
+}
+
 /** The UCUM code of a unit, for data outputs. */
 export function ucumOf(symbol: string): string | undefined {
   return known(symbol).unit.ucum;

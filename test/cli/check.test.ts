@@ -66,6 +66,7 @@ r-010,screw-torque,2025-05-02,as-found,6.5,N·m,torque-wrench
             column: 23,
             message: 'unknown phase "teardwon"',
             fix: 'did you mean "teardown"?',
+            mend: { from: 'teardwon', to: 'teardown' },
           },
         ],
       });
@@ -77,6 +78,30 @@ r-010,screw-torque,2025-05-02,as-found,6.5,N·m,torque-wrench
       expect(ran.status).toBe(0);
       expect(JSON.parse(ran.out)).toEqual({ errors: 0, warnings: 0, problems: [] });
     }));
+
+  it('shows what it would mend, mends it, and has nothing to mend then', () =>
+    inWorkshop(
+      { [HOURS]: ['2025-03-08,5:00,teardown', '8 March 2025,5:00,teardwon'] },
+      async (dirs) => {
+        const before = await filesOf(dirs.content);
+        const shown = await runCommand(['check', '--fix', '--dry-run'], dirs);
+        expect(shown.status).toBe(1);
+        expect(await filesOf(dirs.content)).toEqual(before);
+
+        const mended = await runCommand(['check', '--fix'], dirs);
+        expect(mended.status).toBe(0);
+        expect(withoutWay(mended.out)).toBe(`press/ledger/hours.csv:3:7  8 March 2025 → 2025-03-08
+press/ledger/hours.csv:3:23  teardwon → teardown
+Mended 2 values in 1 file.
+
+1 project, 1 entry, 17 records read: 0 problems.
+`);
+        const after = await filesOf(dirs.content);
+        const again = await runCommand(['check', '--fix'], dirs);
+        expect(again.out).toContain('Nothing that has only one answer.');
+        expect(await filesOf(dirs.content)).toEqual(after);
+      },
+    ));
 
   it('writes nothing', () =>
     inWorkshop({}, async (dirs) => {

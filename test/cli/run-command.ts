@@ -40,7 +40,8 @@ export function startCommand(
   dirs: Dirs,
   node: string = process.execPath,
 ): { readonly child: ChildProcess; readonly ended: Promise<Ran> } {
-  const { FORCE_COLOR: _, ...env } = process.env;
+  // Astro's dev server serves no pages where it believes itself inside a test.
+  const { FORCE_COLOR: _, VITEST: __, ...env } = process.env;
   const child = spawn(node, ['src/cli/run.mjs', ...args], {
     env: {
       ...env,

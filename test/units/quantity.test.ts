@@ -24,6 +24,7 @@ describe('readQuantity', () => {
     expect(readQuantity('90 Nm')).toEqual({
       wrong: 'has an unknown unit "Nm"',
       fix: 'write "90 N·m"',
+      mend: '90 N·m',
     });
     expect(readQuantity('5 smoot')).toEqual({
       wrong: 'has an unknown unit "smoot"',

@@ -1,0 +1,43 @@
+import { readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { inWorkshop, startCommand } from './run-command.ts';
+
+const HOURS = 'press/ledger/hours.csv';
+
+test('dev shows problems in the page, and the page again once they are mended', () =>
+  inWorkshop({ [HOURS]: ['5:00,teardown', '5:00,teardwon'] }, async (dirs) => {
+    const { child, ended } = startCommand(['dev'], dirs);
+    try {
+      const site = await addressOf(child.stdout);
+      const page = () => textOf(`${site}press/`);
+      expect(await page()).toContain('<title>1 problem in the content</title>');
+      expect(await page()).toContain(encodeURIComponent(`/${HOURS}:3:23`));
+      expect(await page()).toContain('did you mean &quot;teardown&quot;?');
+      expect(await textOf(`${site}press/?anyway`)).toContain('Wendlebury press');
+
+      const path = join(dirs.content, HOURS);
+      await writeFile(path, (await readFile(path, 'utf8')).replace('teardwon', 'teardown'));
+      expect(await page()).not.toContain('in the content</title>');
+      expect(await page()).toContain('Wendlebury press');
+    } finally {
+      child.kill();
+      await ended;
+    }
+  }));
+
+function addressOf(out: NodeJS.ReadableStream | null): Promise<string> {
+  let said = '';
+  return new Promise((resolve, reject) => {
+    out?.on('data', (part) => {
+      said += String(part);
+      const found = /http:\/\/localhost:\d+\//.exec(said)?.[0];
+      if (found) resolve(found);
+    });
+    out?.on('end', () => reject(new Error(`the server did not start: ${said}`)));
+  });
+}
+
+async function textOf(address: string): Promise<string> {
+  return (await fetch(address, { headers: { accept: 'text/html' } })).text();
+}
