@@ -1,3 +1,4 @@
+import { watch } from 'node:fs/promises';
 import { dev } from 'astro';
 import { openBook } from '../book/open.ts';
 import { derivePhotos } from '../photo/derive.ts';
@@ -22,9 +23,24 @@ export async function main(): Promise<number> {
   await refreshCrossChecks(book);
   // Whatever the shell says: drafts and help while writing go by it.
   process.env.NODE_ENV = 'development';
-  const server = await dev({ logLevel: 'warn' });
+  const server = await whenEntriesCanBeRead(book.problems.length > 0);
   const path = new URL(book.site?.address ?? 'https://site.invalid/').pathname;
   console.log(`\nOpen  http://localhost:${server.address.port}${path}\nStop with Ctrl+C.`);
   await new Promise(() => {});
   return 0;
+}
+
+/** Starts the server. Astro refuses to start while the head of an entry is no YAML: then it waits until a file was changed. */
+async function whenEntriesCanBeRead(hasProblems: boolean) {
+  for (;;) {
+    try {
+      return await dev({ logLevel: 'warn' });
+    } catch (error) {
+      if (!hasProblems) throw error;
+      console.log(
+        '\nThe pages can be made once the entries above can be read. Waiting for a change ...',
+      );
+      for await (const _ of watch(contentDir, { recursive: true })) break;
+    }
+  }
 }

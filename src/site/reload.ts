@@ -8,13 +8,12 @@ export function reloadOnContent(onChange: () => Promise<void>): AstroIntegration
     hooks: {
       'astro:server:setup': ({ server, logger }) => {
         server.watcher.add(contentDir);
+        // One after the other: two at a time would write the same list of photos.
+        let last: Promise<void> = Promise.resolve();
         server.watcher.on('all', async (event, path) => {
           if (!path.startsWith(contentDir) || event.endsWith('Dir')) return;
-          try {
-            await onChange();
-          } catch (error) {
-            logger.error(String(error));
-          }
+          last = last.then(onChange).catch((error) => logger.error(String(error)));
+          await last;
           server.ws.send({ type: 'full-reload', path: '*' });
         });
       },

@@ -3,6 +3,7 @@ import { runningHours, sumHours } from '../../src/hours/hours.ts';
 import { say } from '../../src/words/said.ts';
 import { wordsOf } from '../../src/words/words.ts';
 import { projectOf, type Written } from '../book/project-of.ts';
+import { toldIn } from '../words/told.ts';
 
 const phase = {
   summary: 'Work.',
@@ -35,7 +36,7 @@ const project = projectOf({
 });
 const groups = (name: 'hoursByPhase' | 'hoursByWork' | 'hoursByPerson') =>
   project.now[name].groups.map((group) => [
-    group.name,
+    toldIn(group.name),
     group.figure.value,
     group.figure.rows.length,
   ]);
