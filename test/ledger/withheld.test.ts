@@ -8,6 +8,7 @@ import { addDays, type Day } from '../../src/time/day.ts';
 import { wordsOf } from '../../src/words/words.ts';
 import { projectOf, type Written } from '../book/project-of.ts';
 import { toldIn } from '../words/told.ts';
+import { toldIn } from '../words/told.ts';
 
 const cost = (id: string, date: string, amount: string, rest: Written = {}): Written => ({
   ...{ id, date, amount, category: 'part', phase: 'strip', what: `Thing ${id}` },
@@ -183,7 +184,7 @@ describe('a row that withholds words', () => {
 
   test('says so in place of them', () => {
     expect(quiet.hours.map(({ who, what }) => [who, what])).toEqual([['withheld', 'withheld']]);
-    expect(quiet.now.hoursByPerson.groups.map(({ name }) => name)).toEqual(['withheld']);
+    expect(quiet.now.hoursByPerson.groups.map(({ name }) => toldIn(name))).toEqual(['withheld']);
   });
 
   test('has none of them in the book', () => {
