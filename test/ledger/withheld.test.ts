@@ -8,7 +8,6 @@ import { addDays, type Day } from '../../src/time/day.ts';
 import { wordsOf } from '../../src/words/words.ts';
 import { projectOf, type Written } from '../book/project-of.ts';
 import { toldIn } from '../words/told.ts';
-import { toldIn } from '../words/told.ts';
 
 const cost = (id: string, date: string, amount: string, rest: Written = {}): Written => ({
   ...{ id, date, amount, category: 'part', phase: 'strip', what: `Thing ${id}` },
