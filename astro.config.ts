@@ -47,6 +47,13 @@ export default defineConfig({
   devToolbar: { enabled: false },
   // One warning for every entry otherwise, about a directive that the MDX integration itself writes.
   vite: {
-    build: { assetsInlineLimit: 0, rolldownOptions: { checks: { moduleLevelDirective: false } } },
+    build: {
+      assetsInlineLimit: 0,
+      rolldownOptions: {
+        checks: { moduleLevelDirective: false },
+        // Every page names these files, so that short names make every page lighter.
+        output: { assetFileNames: 'assets/[hash][extname]' },
+      },
+    },
   },
 });

@@ -18,15 +18,16 @@ class PointedAt extends HTMLElement {
     if (this.hidden) return;
     const page = document.querySelector<HTMLLinkElement>('link[rel=canonical]')?.href;
     const address = `${page ?? location.href.replace(/#.*/, '')}#${encodeURIComponent(id)}`;
-    const { by = '', label = '', link, citation, qr, close } = this.dataset;
+    const { by = '', says = '' } = this.dataset;
+    const [label = '', link, citation, qr, close, copied = ''] = says.split('|');
     const name = Object.assign(document.createElement('b'), { textContent: id });
     const strip = document.createElement('section');
     strip.setAttribute('aria-label', label);
     strip.append(
       name,
-      this.#button(link, (button) => this.#copy(button, address)),
+      this.#button(link, (button) => copy(button, address, copied)),
       this.#button(citation, (button) =>
-        this.#copy(button, `${by}: ${id}. ${document.title.replaceAll(' · ', ', ')}. ${address}`),
+        copy(button, `${by}: ${id}. ${document.title.replaceAll(' · ', ', ')}. ${address}`, copied),
       ),
       this.#button(qr, async (button) => {
         const { qrText } = await import('../draw/qr-text.ts');
@@ -46,15 +47,16 @@ class PointedAt extends HTMLElement {
     button.addEventListener('click', () => void act(button));
     return button;
   }
+}
 
-  /** Copies; where a browser lets nobody at its clipboard, the text stands there to be selected. */
-  async #copy(button: HTMLButtonElement, text: string): Promise<void> {
-    try {
-      await navigator.clipboard.writeText(text);
-      button.textContent = this.dataset.copied ?? '';
-    } catch {
-      button.replaceWith(Object.assign(document.createElement('span'), { textContent: text }));
-    }
+/** Copies; where a browser lets nobody at its clipboard, the text stands there to be selected. */
+async function copy(button: HTMLElement, text: string, copied: string): Promise<void> {
+  try {
+    await navigator.clipboard.writeText(text);
+    button.textContent = copied;
+  } catch {
+    button.replaceWith(Object.assign(document.createElement('span'), { textContent: text }));
   }
 }
+
 customElements.define('pointed-at', PointedAt);

@@ -84,7 +84,7 @@ test('every page names its own address as the canonical one, or that it leads on
   }
 });
 
-/** Structured data, which is not run; the button that copies where a page can be shared; the control of a pair; the check of marks; the search; what is new in a log. */
+/** Structured data, which is not run; the button that copies where a page can be shared; the control of a pair; the check of marks; the search; what is new in a log; the strip about the row that an address points at. */
 function mayHave(file: string, script: Element): boolean {
   const src = attribute(script, 'src');
   if (script.tagName !== 'script') return false;
@@ -93,6 +93,7 @@ function mayHave(file: string, script: Element): boolean {
     (src === '/copy.js' && /\/(specs|parts|log|photos)\/.+\/index\.html$/.test(file)) ||
     (src === '/reveal.js' && /\/log\/.+\/index\.html$/.test(file)) ||
     (src === '/visit.js' && /\/log\/index\.html$/.test(file)) ||
+    (/^\/assets\/PointedAt\.[\w.-]+\.js$/.test(src ?? '') && file.includes('/')) ||
     (src === '/search.js' && file === 'search/index.html') ||
     (src?.endsWith('/marks/marks.js') === true && file.endsWith('/marks/index.html'))
   );

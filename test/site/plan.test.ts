@@ -3,6 +3,7 @@ import { dayOfNumber } from '../../src/plan/day-number.ts';
 import { forecastHistory, forecastOn } from '../../src/plan/project-forecast.ts';
 import { planOn } from '../../src/plan/project-plan.ts';
 import { showDay } from '../../src/time/day.ts';
+import { toldIn } from '../words/told.ts';
 import { openBuiltDemo } from './built-book.ts';
 import { attribute, select, textOf } from './pages.ts';
 
@@ -52,7 +53,7 @@ describe.each(book.projects)('the plan of $id', (project) => {
     const rows = rowsIn(`${project.id}/forecast/`, 'Forecasts by entry').map(textOf);
     expect(rows).toHaveLength(project.entries.length);
     for (const [index, { result }] of forecastHistory(project).entries())
-      if (result.kind === 'not yet') expect(rows[index]).toContain(result.reason);
+      if (result.kind === 'not yet') expect(rows[index]).toContain(toldIn(result.reason));
   });
 });
 
