@@ -98,7 +98,7 @@ function refuse(result: Extract<WriteResult, { problems: unknown }>): number {
 }
 
 /** The project that is meant: the one that is named, the only one, or the one that was added to last. */
-async function projectFor(
+export async function projectFor(
   { projects }: ReadContent,
   wanted: string | undefined,
 ): Promise<ReadProject | string> {

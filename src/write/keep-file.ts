@@ -25,7 +25,7 @@ export async function keepFile(
     await file.close();
     for (let number = 1; ; number++) {
       const free = nameFor(name, folder, number);
-      if (!(await place(whole, join(home, free)))) continue;
+      if (!(await placeFile(whole, join(home, free)))) continue;
       await syncFolder(home);
       return free;
     }
@@ -45,8 +45,8 @@ function nameFor(name: string, folder: string, number: number): string {
   return `${number === 1 ? plain : `${plain}-${number}`}${ending === '.' ? '' : ending}`;
 }
 
-/** Puts a whole file under a name if that is free. */
-async function place(whole: string, path: string): Promise<boolean> {
+/** Puts a whole file under a name if that is free, and says whether it was. */
+export async function placeFile(whole: string, path: string): Promise<boolean> {
   try {
     await link(whole, path);
     return true;
