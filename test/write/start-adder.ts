@@ -1,6 +1,4 @@
 import { type ChildProcess, spawn } from 'node:child_process';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 
 /** How a process that added rows ended, and the rows that it said are written. */
 export interface Added {
@@ -15,7 +13,7 @@ export function startAdder(
   content: string,
   name: string,
   count: number,
-  killAt?: number,
+  { killAt, compiled }: { readonly killAt?: number; readonly compiled?: string } = {},
 ): { readonly child: ChildProcess; readonly ended: Promise<Added> } {
   const preload = killAt === undefined ? [] : ['--import', './test/write/kill-switch.ts'];
   const child = spawn(
@@ -26,8 +24,8 @@ export function startAdder(
         ...process.env,
         NODE_OPTIONS: '',
         KILL_AT: String(killAt ?? 0),
-        // Many start in a row; all but the first are spared most of the loading.
-        NODE_COMPILE_CACHE: join(tmpdir(), 'witnessmark-compiled'),
+        // Where many start in a row, all but the first are spared most of the loading.
+        ...(compiled === undefined ? {} : { NODE_COMPILE_CACHE: compiled }),
       },
     },
   );
