@@ -10,6 +10,7 @@ import { added, addRows, hoursRow, mistakesIn, pressOf } from './press-ledger.ts
 import { startAdder } from './start-adder.ts';
 
 const KILLS = 50;
+const minute = (what: string) => hoursRow(what, { hours: '0:01' });
 const FILES = ['press/ledger/hours.csv', 'press/ledger/costs.csv'];
 
 it('leaves whole files and no row twice, wherever in an addition the process is killed', async () => {
@@ -38,13 +39,13 @@ function killedAt(steps: readonly number[], compiled: string): Promise<void> {
       // Some kills are not followed by anything but the next.
       if (index % 3 === 2) continue;
       const begun = performance.now();
-      const [next] = await added(addRows(content, hoursRow(`After step ${killAt}`)));
+      const [next] = await added(addRows(content, minute(`After step ${killAt}`)));
       expect(performance.now() - begun).toBeLessThan(5000);
       confirmed.push(`${next?.id} After step ${killAt}`);
       expect(await isLocked(content)).toBe(false);
     }
     expect(stale).toBeGreaterThan(steps.length / 2);
-    await added(addRows(content, hoursRow('After all')));
+    await added(addRows(content, minute('After all')));
     await onceEach(content, confirmed);
     expect(await mistakesIn(content)).toEqual([]);
     expect((await readdir(join(content, '.witnessmark'))).sort()).toEqual([
