@@ -56,13 +56,16 @@ function tableOf(body: string): Table {
   const inQuotes = (cell: Cell) => body[offset(cell)] === '"';
   const rows = all.filter((row) => row.length > 1 || row[0]?.text !== '');
   const [header = [], ...data] = rows;
+  const starts = all.map((row) => (row[0] ? offset(row[0]) : body.length));
+  // Lines inside of quotes end as they were typed, so that only the end of a row tells.
+  const lastEnd = body.endsWith('\n') ? body.length : starts.at(-1);
   return {
     body,
     separator,
-    lineEnd: lineEndOf(body),
+    lineEnd: lineEndOf(body.slice(0, lastEnd)),
     names: header.map(({ text }) => text.trim()),
     rows: all,
-    starts: all.map((row) => (row[0] ? offset(row[0]) : body.length)),
+    starts,
     allQuoted: rows.length > 0 && rows.every((row) => row.every(inQuotes)),
     quoted: header.map((_, index) => {
       const plain = data.flatMap((row) => row[index] ?? []).filter(({ text }) => text !== '');

@@ -1,10 +1,10 @@
 import { createHash } from 'node:crypto';
-import { appendFile, open, readFile, rename, rm } from 'node:fs/promises';
+import { appendFile, open, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { ListKind } from '../model/kinds.ts';
 import type { Insertion } from './insertion.ts';
 import { WRITE_FOLDER } from './lock.ts';
-import { type Fresh, swapIn, syncFolder, writeBeside } from './swap-in.ts';
+import { type Fresh, placeOf, swapIn, syncFolder, writeBeside } from './swap-in.ts';
 
 /** A row that was added, and where it stands. */
 export interface Written {
@@ -78,6 +78,7 @@ export async function changesOf(contentDir: string): Promise<Change[]> {
  * written down, so that a change that breaks off in between is finished by whoever comes next.
  */
 export async function commit(contentDir: string, change: Change, bytes: NewBytes): Promise<void> {
+  await writeFile(begunOf(contentDir), JSON.stringify(change.files.map(({ file }) => file)));
   const swaps = await Promise.all(
     change.files.map(async ({ file, before, after }) => {
       const fresh = await writeBeside(join(contentDir, file), bytes.get(file) ?? new Uint8Array());
@@ -97,7 +98,7 @@ export async function commit(contentDir: string, change: Change, bytes: NewBytes
 /** Finishes a change that broke off, where there is one. A file that was changed by hand in between stays as it is. */
 export async function finish(contentDir: string): Promise<void> {
   const text = await bytesOf(pendingOf(contentDir));
-  if (text === undefined) return;
+  if (text === undefined) return clearBegun(contentDir);
   const { change, swaps } = JSON.parse(new TextDecoder().decode(text)) as Pending;
   let whole = true;
   for (const swap of swaps) {
@@ -116,6 +117,20 @@ export async function finish(contentDir: string): Promise<void> {
     await appendFile(journal, `${close}${JSON.stringify(change)}\n`, { flush: true });
   }
   await rm(pendingOf(contentDir));
+  await clearBegun(contentDir);
+}
+
+/** Removes what a change that broke off before it could be finished has left beside its files. */
+async function clearBegun(contentDir: string): Promise<void> {
+  const text = new TextDecoder().decode(await bytesOf(begunOf(contentDir)));
+  // Where the list itself broke off, nothing had been written yet.
+  const files: readonly string[] = text.endsWith(']') ? JSON.parse(text) : [];
+  for (const file of files) await rm((await placeOf(join(contentDir, file))).path, { force: true });
+  await rm(begunOf(contentDir), { force: true });
+}
+
+function begunOf(contentDir: string): string {
+  return join(contentDir, WRITE_FOLDER, 'begun.json');
 }
 
 function journalOf(contentDir: string): string {

@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { link, mkdir, open, readFile, rm, writeFile } from 'node:fs/promises';
+import { link, mkdir, open, readdir, readFile, rm, stat, writeFile } from 'node:fs/promises';
 import { hostname } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
@@ -39,10 +39,28 @@ export async function withLock<Result>(
   const mine = await acquire(path, what, Date.now() + waitMs);
   if ('busy' in mine) return mine;
   try {
+    await sweep(folder);
     return await act();
   } finally {
     await rm(path, { force: true });
   }
+}
+
+/** Removes what processes that were ended in the middle of claiming have left; only whoever holds the lock may. */
+async function sweep(folder: string): Promise<void> {
+  for (const name of await readdir(folder)) {
+    if (!/^lock[.-]/.test(name)) continue;
+    const left = join(folder, name);
+    const holder = await holderOf(left);
+    const gone = holder ? !(await isAlive(holder, hostname())) : await isOld(left);
+    if (gone) await rm(left, { force: true });
+  }
+}
+
+/** One that can't be read may be about to be written, but not for long. */
+async function isOld(path: string): Promise<boolean> {
+  const found = await stat(path).catch(() => undefined);
+  return found !== undefined && Date.now() - found.mtimeMs > 60_000;
 }
 
 async function acquire(path: string, what: string, until: number): Promise<Holder | Busy> {
@@ -99,10 +117,10 @@ async function createWhole(path: string, text: string): Promise<boolean> {
 
 /**
  * Removes the lock of a process that is gone. The right to do so is a lock as well, named by that one holding: so nobody removes what
- * a third has claimed in the meantime.
+ * a third has claimed in the meantime. Whoever has the right may be gone as well; the right to remove that has a name no longer than it.
  */
 async function clearAway(path: string, gone: Holder, what: string, until: number): Promise<void> {
-  const right = `${path}.${gone.nonce.slice(0, 8)}`;
+  const right = `${path.replace(/\.[0-9a-f]{8}$/, '')}.${gone.nonce.slice(0, 8)}`;
   if ('busy' in (await acquire(right, what, until))) return;
   const now = await holderOf(path);
   if (now?.nonce === gone.nonce) await rm(path, { force: true });

@@ -7,10 +7,15 @@ export interface Fresh {
   readonly target: string;
 }
 
-/** Writes bytes beside a file, under a name that is not read, and waits until they are on the disk. A link is followed to its file. */
-export async function writeBeside(path: string, bytes: Uint8Array): Promise<Fresh> {
+/** Where the bytes that a file will have are written: beside it, under a name that is not read. A link is followed to its file. */
+export async function placeOf(path: string): Promise<Fresh> {
   const target = await realpath(path).catch(() => path);
-  const fresh = join(dirname(target), `.${basename(target)}.new`);
+  return { path: join(dirname(target), `.${basename(target)}.new`), target };
+}
+
+/** Writes bytes beside a file and waits until they are on the disk. */
+export async function writeBeside(path: string, bytes: Uint8Array): Promise<Fresh> {
+  const { path: fresh, target } = await placeOf(path);
   const mode = await stat(target).then(
     (found) => found.mode & 0o777,
     () => 0o644,
