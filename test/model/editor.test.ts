@@ -63,15 +63,12 @@ const required = {
   choices: ['id', 'date', 'candidates', 'because'],
   preparations: ['id', 'date', 'parts', 'kind', 'what'],
   waits: ['id', 'date', 'phase', 'for', 'what'],
-  imports: ['id', 'kind'],
 };
 
 describe('the schemas for editors', () => {
   it('are there for every kind of record', () => {
     expect([...editorSchemas().keys()].sort()).toEqual(
-      Object.keys(required)
-        .map((kind) => `${kind}.json`)
-        .sort(),
+      [...Object.keys(required), 'imports'].map((kind) => `${kind}.json`).sort(),
     );
   });
 
@@ -119,6 +116,24 @@ describe.each(Object.entries(required))('the schema of %s', (kind, fields) => {
     const { record, file } = recordOf(kind);
     const least = Object.fromEntries(fields.map((field) => [field, record[field]]));
     expect(wrongWith(kind, file(least))).toEqual([]);
+  });
+});
+
+describe('the schema of imports, of which the demo has none,', () => {
+  const mapping = {
+    id: 'valley-bank',
+    kind: 'costs',
+    columns: { date: 'Day', what: ['Payee', 'Text'] },
+    'skip-lines': 6,
+    fixed: { phase: 'floor' },
+    rules: [{ has: 'STEEL', set: { category: 'material' } }],
+  };
+
+  it('accepts a mapping, and refuses one without an id, with an unknown field or another kind', () => {
+    expect(wrongWith('imports', [mapping])).toEqual([]);
+    const { id: _, ...nameless } = mapping;
+    for (const wrong of [nameless, { ...mapping, colour: 'red' }, { ...mapping, kind: 'coasts' }])
+      expect(wrongWith('imports', [wrong])).toHaveLength(1);
   });
 });
 
