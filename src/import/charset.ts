@@ -10,10 +10,6 @@ export function charsetRefusal(
 ): string | undefined {
   if (bytes[0] === 0x50 && bytes[1] === 0x4b)
     return `${file} is a workbook or an archive. Save its sheet as "CSV UTF-8" and import that.`;
-  if (
-    /^(\xef\xbb\xbf)?BEGIN:VCALENDAR/i.test(Buffer.from(bytes.subarray(0, 32)).toString('latin1'))
-  )
-    return `${file} is a calendar, which is not read yet; save its events as a CSV.`;
   const wide = wideEncoding(bytes);
   if (wide) return `${file} is ${wide}. Make it UTF-8: ${iconv(wide, file)}`;
   if (encoding !== 'utf-8' || isUtf8(bytes)) return undefined;

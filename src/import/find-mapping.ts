@@ -51,5 +51,5 @@ function isNamed({ files }: ImportMapping, name: string): boolean {
     .split('*')
     .map((part) => part.replace(/[\\^$.+?()[\]{}|]/g, '\\$&'))
     .join('.*');
-  return new RegExp(`^${pattern}(\\.refused(-\\d+)?\\.csv)?$`, 'i').test(name);
+  return new RegExp(`^${pattern}(\\.refused(-\\d+)?\\.(csv|ics))?$`, 'i').test(name);
 }

@@ -30,7 +30,7 @@ export function lineOutcomes(
       return refuse(line.broken ?? 'the line can not be cut into cells');
 
     const read = fieldsOfLine(line.cells, mapping);
-    const fit = ruleFor(mapping.rules, { cells: own(line.cells), money: read.money });
+    const fit = ruleFor(mapping.rules, { cells: own(line.cells, line.unread), money: read.money });
     if (fit?.rule.skip !== undefined)
       return { ...told, is: 'skipped', why: `${fit.rule.skip} (rule ${fit.number})` };
     if (line.broken !== undefined) return refuse(line.broken);
@@ -53,9 +53,14 @@ export function lineOutcomes(
 }
 
 /** Cells of the file itself: refused lines have a reason before them, which no rule may take for words of the bank. */
-function own(cells: Readonly<Record<string, string>>): Readonly<Record<string, string>> {
-  const { reason, ...others } = cells;
-  return /^line \d+: /.test(reason ?? '') ? others : cells;
+function own(
+  cells: Readonly<Record<string, string>>,
+  unread: readonly string[] = [],
+): Readonly<Record<string, string>> {
+  const isReason = (name: string, text: string) => name === 'reason' && /^line \d+: /.test(text);
+  return Object.fromEntries(
+    Object.entries(cells).filter(([name, text]) => !unread.includes(name) && !isReason(name, text)),
+  );
 }
 
 function wrongWay(kind = 'payment', money: 'in' | 'out' | undefined): string | undefined {

@@ -9,6 +9,8 @@ export interface DataLine {
   readonly text: string;
   readonly cells: Readonly<Record<string, string>> | undefined;
   readonly broken?: string;
+  /** Cells that no rule looks at, since nobody wrote words there. */
+  readonly unread?: readonly string[];
 }
 
 /** A table cut into what stands above its header, the header and the lines below. */
