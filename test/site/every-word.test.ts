@@ -108,7 +108,7 @@ function isNoWordOfOurs(phrase: string): boolean {
     (moment.includes(' ') && running.includes(moment)) ||
     words.every((word) => known.has(word)) ||
     // Numbers of documents, addresses, ids and names of files and tables.
-    /^[A-Z\d-]+$|[/_#]|^[\w-]{43}$|^withheld-/.test(phrase)
+    /^[A-Z\d-]+$|[/_#]|^[\w+-]{43}$|^withheld-/.test(phrase)
   );
 }
 
