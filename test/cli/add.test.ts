@@ -168,7 +168,7 @@ Written as h-003. Take it back with: npm run undo
         2,
         expect.stringContaining('Did you mean "press"?'),
       ]);
-      expect([words.status, words.err]).toEqual([2, 'No field of hours takes "screw".\n']);
+      expect([words.status, words.err]).toEqual([2, 'No field of hours takes "the", "screw".\n']);
       const away = await runCommand(['add', 'hours'], {
         ...dirs,
         content: join(dirs.dist, 'none'),

@@ -19,48 +19,54 @@ it('leaves whole files and no row twice, wherever in an addition the process is 
     // Two presses side by side, for two processors.
     const steps = Array.from({ length: KILLS }, (_, index) => index + 1);
     const halves = [0, 1].map((half) => steps.filter((step) => step % 2 === half));
-    await Promise.all(halves.map((half) => killedAt(half, compiled)));
+    const counts = await Promise.all(halves.map((half) => killedAt(half, compiled)));
+    process.stderr.write(`killed additions: ${JSON.stringify(counts)}\n`);
   } finally {
     await rm(compiled, { recursive: true, force: true });
   }
 });
 
-function killedAt(steps: readonly number[], compiled: string): Promise<void> {
+/** How many kills left a lock, files begun beside their place, a change to be finished; and how many rows were confirmed. */
+type Counts = Record<'kills' | 'locked' | 'begun' | 'pending' | 'confirmed', number>;
+
+function killedAt(steps: readonly number[], compiled: string): Promise<Counts> {
   return inContentFolder({}, async (content) => {
     const confirmed: string[] = [];
-    let stale = 0;
+    const counts = { kills: steps.length, locked: 0, begun: 0, pending: 0 };
     for (const [index, killAt] of steps.entries()) {
       const one = await startAdder(content, `step ${killAt}`, 99, { killAt, compiled }).ended;
       expect(one.signal, one.err).toBe('SIGKILL');
       confirmed.push(...one.confirmed);
       await areWhole(content);
       await onceEach(content, confirmed);
-      if (await isLocked(content)) stale++;
+      const left = await leftIn(content);
+      if (left.includes('lock')) counts.locked++;
+      if (left.includes('begun.json')) counts.begun++;
+      if (left.includes('pending.json')) counts.pending++;
       // Some kills are not followed by anything but the next.
       if (index % 3 === 2) continue;
       const begun = performance.now();
       const [next] = await added(addRows(content, minute(`After step ${killAt}`)));
       expect(performance.now() - begun).toBeLessThan(5000);
       confirmed.push(`${next?.id} After step ${killAt}`);
-      expect(await isLocked(content)).toBe(false);
+      expect(await leftIn(content)).toEqual(['.gitignore', 'additions.jsonl']);
     }
-    expect(stale).toBeGreaterThan(steps.length / 2);
+    expect(counts.locked).toBeGreaterThan(steps.length / 2);
+    expect(counts.begun).toBeGreaterThan(counts.pending);
+    expect(counts.pending).toBeGreaterThan(0);
     await added(addRows(content, minute('After all')));
     await onceEach(content, confirmed);
     expect(await mistakesIn(content)).toEqual([]);
-    expect((await readdir(join(content, '.witnessmark'))).sort()).toEqual([
-      '.gitignore',
-      'additions.jsonl',
-    ]);
     const beside = await readdir(join(content, 'press/ledger'));
     expect(beside.filter((name) => name.startsWith('.'))).toEqual([]);
     await goesBack(content);
+    return { ...counts, confirmed: confirmed.length };
   });
 }
 
-async function isLocked(content: string): Promise<boolean> {
-  const kept = await readdir(join(content, '.witnessmark')).catch(() => []);
-  return kept.includes('lock');
+/** What writing keeps, or has left, in its folder. */
+async function leftIn(content: string): Promise<string[]> {
+  return (await readdir(join(content, '.witnessmark')).catch(() => [])).sort();
 }
 
 async function areWhole(content: string): Promise<void> {

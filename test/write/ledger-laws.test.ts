@@ -88,7 +88,7 @@ describe('any additions to a press', () => {
               }
             }),
         ),
-        { numRuns: 12 },
+        { numRuns: 8 },
       );
     });
 });

@@ -111,7 +111,7 @@ describe('rows added to any list', () => {
           text = after;
         }
       }),
-      { numRuns: 300 },
+      { numRuns: 200 },
     );
   });
 
@@ -125,7 +125,7 @@ describe('rows added to any list', () => {
         if (how.lineEnd === '\r\n' && before.includes('\n')) expect(after).not.toMatch(/[^\r]\n/);
         else if (!before.includes('\r')) expect(after).not.toContain('\r');
       }),
-      { numRuns: 150 },
+      { numRuns: 80 },
     );
   });
 });
