@@ -50,7 +50,7 @@ export function carried(kind: ListKind): string[] {
   });
 }
 
-/** Fields that a row need not have, and most of the latest rows do. */
+/** Fields that a row need not have, and most of the latest rows do; before there is a row, its phase, without which few rows pass. */
 export function usualFields(project: ReadProject, kind: ListKind): string[] {
   const recent = project.lists[kind].slice(-RECENT).map(({ raw }) => textsOf(raw.value));
   const required = requiredFields(kind);
@@ -58,7 +58,9 @@ export function usualFields(project: ReadProject, kind: ListKind): string[] {
     (name) =>
       !required.includes(name) &&
       name !== 'recorded' &&
-      recent.filter((row) => row[name]).length * 2 > recent.length,
+      (recent.length === 0
+        ? name === 'phase'
+        : recent.filter((row) => row[name]).length * 2 > recent.length),
   );
 }
 
