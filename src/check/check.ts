@@ -15,7 +15,7 @@ import { daysHave24Hours } from './day-hours.ts';
 import { shownDecisionsAreThere } from './decided.ts';
 import { derivedSpecsWorkOut, exclusionsAreExplained, readingPhotosExist } from './derived.ts';
 import { linksLeadToNoDraft } from './draft-links.ts';
-import { entriesAreNamedByDay, momentsHaveAVideo } from './entries.ts';
+import { entriesAreNamedByDay, momentsHaveAVideo, summariesAreWritten } from './entries.ts';
 import { estimatesAreInOrder } from './estimates.ts';
 import { findingsFit } from './findings.ts';
 import { gradesAreInOrder } from './grades.ts';
@@ -83,6 +83,7 @@ const rules: readonly Rule[] = [
   boughtPartsAreHad,
   entriesAreNamedByDay,
   momentsHaveAVideo,
+  summariesAreWritten,
   componentsAreUsedRight,
   linksLeadToNoDraft,
   shownValuesAreMeasured,

@@ -1,3 +1,4 @@
+import { SUMMARY_TO_WRITE } from '../model/entry.ts';
 import { type Problem, problemAt } from '../read/problem.ts';
 import type { Rule } from './rule.ts';
 
@@ -39,5 +40,23 @@ export const momentsHaveAVideo: Rule = ({ project }) =>
         'moments are listed, and the entry names no video',
         'add "video: https://…"',
       ),
+    ];
+  });
+
+/** An entry that is no draft any more says its summary in words of its own. */
+export const summariesAreWritten: Rule = ({ project }) =>
+  project.entries.flatMap(({ value, raw }): Problem[] => {
+    if (value.draft || value.summary !== SUMMARY_TO_WRITE) return [];
+    const message = 'the summary is still the one of a new draft';
+    return [
+      {
+        ...problemAt(
+          raw.placeOf(['summary']),
+          'entry/summary',
+          message,
+          'write one plain sentence, for lists and feeds',
+        ),
+        level: 'warning',
+      },
     ];
   });

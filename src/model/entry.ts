@@ -8,6 +8,9 @@ const momentSchema = z.strictObject({
   part: ref('parts').optional(),
 });
 
+/** What stands in a new draft where the summary will be. */
+export const SUMMARY_TO_WRITE = 'One plain sentence that says what happened.';
+
 /** Front matter of a dated MDX page of the log. */
 export const entrySchema = z.strictObject({
   title: text(),

@@ -35,7 +35,8 @@ export function blankProject(start: ProjectStart): Readonly<Record<string, strin
 /** The `site.yaml` of a content folder that has none. */
 export function blankSite(start: ProjectStart, language: string): string {
   return `# yaml-language-server: $schema=.schema/site.json
-title: ${plain(start.name)}
+# Name of the site, which may hold more machines than one. Change it as you like.
+title: ${plain(`Build log of ${start.builder}`)}
 # Where the site will be found. Change it before you publish.
 address: https://my-log.example/
 language: ${plain(language)}

@@ -1,3 +1,4 @@
+import { SUMMARY_TO_WRITE } from '../model/entry.ts';
 import type { Day } from '../time/day.ts';
 import { writeScalar } from './yaml-scalar.ts';
 
@@ -31,7 +32,7 @@ export function entrySkeleton({ title, date, phase, rows, photos }: EntryStart):
 title: ${writeScalar(title, 'plain', 'block')}
 date: ${date}
 phase: ${phase}
-summary: One plain sentence that says what happened.
+summary: ${SUMMARY_TO_WRITE}
 draft: true # take this line out when the entry is ready
 ---
 

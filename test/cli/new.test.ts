@@ -63,6 +63,14 @@ describe('a new project', () => {
       expect((await runCommand(['check'], dirs)).out).toContain(': 0 problems.');
     }));
 
+  it('is made once where it is asked for twice at the same moment', () =>
+    inNewFolder(async (dirs) => {
+      const both = [1, 2].map(() => runCommand(['new', 'project', ...ANSWERS], dirs));
+      const statuses = (await Promise.all(both)).map(({ status }) => status);
+      expect(statuses.sort()).toEqual([0, 1]);
+      expect((await runCommand(['check'], dirs)).status).toBe(0);
+    }));
+
   it('names what is missing or wrong, and writes nothing', () =>
     inNewFolder(async (dirs) => {
       const missing = await runCommand(['new', 'project', '--maker', 'Ostermoor'], dirs);
