@@ -20,7 +20,7 @@ export const log = {
     title: 'Log',
     description: (project: string) => `All entries of the log of ${project}, in order.`,
     document: 'Log',
-    lead: (count: number) => `${count} entries, the oldest first.`,
+    lead: (count: number) => (count === 1 ? '1 entry.' : `${count} entries, the oldest first.`),
   },
   home: {
     description: (builder: string) => `Build logs by ${builder}`,

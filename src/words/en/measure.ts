@@ -1,3 +1,5 @@
+import { counted } from '../counted.ts';
+
 /** Specs, readings, uncertainty and what may be said of them. */
 export const measure = {
   states: { 'as-found': 'as found', before: 'before', after: 'after', final: 'final' },
@@ -174,7 +176,7 @@ export const measure = {
     description: (name: string) => `Everything measured on ${name}, with uncertainty and limits.`,
     document: 'Measured specs',
     lead: (specs: number, readings: number) =>
-      `${specs} specs, ${readings} readings. A value after ± is the expanded uncertainty at 95 %; {how}.`,
+      `${counted(specs, 'spec', 'specs')}, ${counted(readings, 'reading', 'readings')}. A value after ± is the expanded uncertainty at 95 %; {how}.`,
     how: 'how it is worked out',
     allReadings: 'All readings, in order',
   },

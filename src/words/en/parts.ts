@@ -1,3 +1,4 @@
+import { counted } from '../counted.ts';
 import { choices } from './parts/choices.ts';
 import { hunts } from './parts/hunts.ts';
 import { part } from './parts/part.ts';
@@ -23,7 +24,7 @@ export const parts = {
     description: (project: string) =>
       `Every part of ${project}: its state, what was done to it, and how it was looked for.`,
     document: 'Parts list',
-    count: (count: number) => `${count} parts.`,
+    count: (count: number) => `${counted(count, 'part', 'parts')}.`,
     byState: 'By state',
     prepared: 'Prepared, here or sent out',
     placesPrivate: 'Where parts were sent is not published.',
@@ -63,7 +64,7 @@ export const parts = {
       `Which share of ${project} came from which machine, was bought, or was made: by pieces, mass and money.`,
     document: 'Sources',
     lead: (count: number) =>
-      `${count} parts known, of which those fitted or in hand are counted here. What is only wanted, was sold or was scrapped is {list} and below.`,
+      `${counted(count, 'part', 'parts')} known, of which those fitted or in hand are counted here. What is only wanted, was sold or was scrapped is {list} and below.`,
     inTheList: 'in the parts list',
     count: (count: number) => `${count} ${count === 1 ? 'part' : 'parts'}.`,
     donorCost: 'What it really cost',

@@ -1,3 +1,4 @@
+import { counted } from '../counted.ts';
 import { earned } from './plan/earned.ts';
 import { forecast } from './plan/forecast.ts';
 
@@ -33,9 +34,10 @@ export const plan = {
     everyWeek: 'Every week in numbers',
     byWeek: 'Hours by week',
     weekFrom: 'Week from',
-    lastDays: (days: number) => `The last ${days} days worked`,
+    lastDays: (days: number) =>
+      days === 1 ? 'The last day worked' : `The last ${days} days worked`,
     byDay: 'Hours by day',
-    weekDrawing: (weeks: number) => `Hours worked in each of ${weeks} weeks.`,
+    weekDrawing: (weeks: number) => `Hours worked in each of ${counted(weeks, 'week', 'weeks')}.`,
   },
   phases: {
     label: 'Phases',
@@ -59,7 +61,7 @@ export const plan = {
     forecast: 'forecast',
     inNumbers: 'The same in numbers',
     drawing: (rows: number, day: string) =>
-      `${rows} rows as of ${day}: planned dashed, worked wide, forecast as a narrow line with its 10, 50 and 90 % days.`,
+      `${counted(rows, 'row', 'rows')} as of ${day}: planned dashed, worked wide, forecast as a narrow line with its 10, 50 and 90 % days.`,
     notePlanned: (planned: string) => `${planned} planned`,
     noteWorked: (worked: string, planned: string) => `${worked} of ${planned}`,
     wantedParts: (count: number) => `${count} wanted parts`,
@@ -89,7 +91,7 @@ export const plan = {
     onPlannedDay: 'on its planned day',
     afterWait: (what: string) => `after “${what}”`,
     noFloat: (name: string) => `${name}: no float`,
-    floatOf: (name: string, days: number) => `${name}: ${days} days of float`,
+    floatOf: (name: string, days: number) => `${name}: ${counted(days, 'day', 'days')} of float`,
     blocks: 'What blocks what',
     waits: 'Every wait',
     calendar: 'Calendar',
@@ -121,7 +123,7 @@ export const plan = {
   week: {
     asProject: 'As the project file has it.',
     average: (weeks: number, day: string) =>
-      `The project file has no week, so this is the average of the ${weeks} weeks up to ${day}.`,
+      `The project file has no week, so this is the average of the ${counted(weeks, 'week', 'weeks')} up to ${day}.`,
     shape: (hours: string) =>
       `A week has ${hours} h. Only its shape counts in the forecast: how much is worked in a week comes from the pace.`,
     label: 'Hours of a week',

@@ -1,3 +1,5 @@
+import { counted } from '../../counted.ts';
+
 /** What stands above and between the tables of the sections. */
 export const chapters = {
   choices:
@@ -11,7 +13,8 @@ export const chapters = {
   donor: '{note} Net cost {money}{hours}{shares} {ref}',
   donorMoney: (money: string, how: string) => `${money}, ${how}`,
   donorHours: (hours: string, how: string) => `; ${hours} h of work on it, ${how}`,
-  donorShares: (parts: number) => `; shared over ${parts} parts by their stated values`,
+  donorShares: (parts: number) =>
+    `; shared over ${counted(parts, 'part', 'parts')} by their stated values`,
   hazards:
     'What the builder warned of while the work was done. A list of hazards met is not a list of all there are: whoever works on the machine next has to look anew.',
   marks:

@@ -1,3 +1,5 @@
+import { counted } from '../../counted.ts';
+
 /** Which machine it is: facts, numbers and papers. */
 export const identity = {
   machine: 'Machine',
@@ -7,7 +9,7 @@ export const identity = {
   underWay: (day: string) => `under way, as of ${day}`,
   recorded: 'Recorded',
   recordedIn: (first: string, last: string, entries: number) =>
-    `${first} to ${last}, ${entries} entries {ref}`,
+    `${first} to ${last}, ${counted(entries, 'entry', 'entries')} {ref}`,
   hoursWorked: 'Hours worked',
   hoursAndHow: (hours: string, how: string) => `${hours} h, ${how} {ref}`,
   moneySpent: 'Money spent, credits taken off',
@@ -15,7 +17,8 @@ export const identity = {
   parts: 'Parts',
   partsKnown: (parts: number, fitted: number) => `${parts} known, ${fitted} of them fitted {ref}`,
   specs: 'Specs',
-  specsRead: (specs: number, readings: number) => `${specs}, from ${readings} readings {ref}`,
+  specsRead: (specs: number, readings: number) =>
+    `${specs}, from ${counted(readings, 'reading', 'readings')} {ref}`,
   keeps: 'The result keeps the identity of {source}, {machine}. {because}',
   caution:
     'Rules on joining machines, on registration and on inspection differ from place to place, and they decide, not this page. Ask the office that registers machines, and a qualified inspector, before the result is used, sold or insured.',

@@ -1,3 +1,5 @@
+import { counted } from '../../counted.ts';
+
 /** The sheet of a project. */
 export const project = {
   document: 'Project sheet',
@@ -32,5 +34,5 @@ export const project = {
   survey: 'the condition survey',
   choices: 'the choices',
   newest: 'Newest entries',
-  whole: (count: number) => `The whole log, ${count} entries`,
+  whole: (count: number) => `The whole log, ${counted(count, 'entry', 'entries')}`,
 };

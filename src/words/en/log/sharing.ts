@@ -1,3 +1,5 @@
+import { counted } from '../../counted.ts';
+
 /** What leaves the site: lines to cite, cards, feeds, and what programs read. */
 export const sharing = {
   title: 'Share',
@@ -28,7 +30,7 @@ export const sharing = {
     unknown: 'not known',
     entry: (number: number, count: number) => `Log entry ${number} of ${count}`,
     soFar: (given: { hours: string; money: string; entries: number }) =>
-      `${given.hours} hours worked, ${given.money} spent, ${given.entries} entries`,
+      `${given.hours} hours worked, ${given.money} spent, ${counted(given.entries, 'entry', 'entries')}`,
     beforeAndAfter: (given: { before: string; after: string; changed: string }) =>
       `before ${given.before}, after ${given.after}: ${given.changed}`,
     verdicts: {

@@ -1,3 +1,5 @@
+import { counted } from '../../counted.ts';
+
 /** What each part really cost. */
 export const partCosts = {
   title: 'Costs by part',
@@ -5,7 +7,7 @@ export const partCosts = {
     `What each part of ${project} really cost, its share of a donor machine included.`,
   document: 'Costs by part',
   lead: 'Of {spent} spent, {inParts} is in {parts}.',
-  count: (count: number) => `${count} parts`,
+  count: (count: number) => counted(count, 'part', 'parts'),
   whoBears: 'Who bears it',
   bearingRule:
     "Each row is borne once. A machine bears what was paid for it whole (vehicle, transport, fee), its rows that name no part, and what was sold or weighed in; a donor's net cost then goes to its parts by stated value. Any other row that names parts is their own, shared as it says.",

@@ -1,3 +1,5 @@
+import { counted } from '../../counted.ts';
+
 /** Candidates for parts, side by side, and what was chosen. */
 export const choices = {
   title: 'Choices',
@@ -5,7 +7,7 @@ export const choices = {
     `Which machine each part of ${project} comes from, what else there was, and why.`,
   none: 'No candidates have been noted so far.',
   count: (candidates: number, subjects: number) =>
-    `${candidates} candidates, compared for ${subjects} parts or groups of parts.`,
+    `${counted(candidates, 'candidate', 'candidates')}, compared for ${counted(subjects, 'part or group of parts', 'parts or groups of parts')}.`,
   intro:
     "Money is what is paid, and hours are the builder's own; at a stated rate they are shown beside it and never among it. The cheapest is not always what was chosen: the reason stands with the choice, and a change of mind stays. Figures are as of the day of the choice, unless a candidate was added later. How grades come about is told in the {survey}. Whether a repaired or made part may carry load is for a qualified person and the local rules to decide.",
   survey: 'condition survey',

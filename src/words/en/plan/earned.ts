@@ -1,3 +1,5 @@
+import { counted } from '../../counted.ts';
+
 /** Earned value, by the names of ANSI/PMI 19-006, and earned schedule, by Lipke's. */
 export const earned = {
   title: 'Earned value',
@@ -16,7 +18,7 @@ export const earned = {
   inNumbers: 'The curve in numbers',
   byWeek: 'Earned value by week',
   drawing: (weeks: number) =>
-    `Planned, earned and actual hours of ${weeks} weeks: planned dashed, earned narrow, actual wide.`,
+    `Planned, earned and actual hours of ${counted(weeks, 'week', 'weeks')}: planned dashed, earned narrow, actual wide.`,
   weeks: (count: string) => `${count} weeks`,
   names: {
     BAC: ['Budget at completion', 'all that was planned'],

@@ -1,3 +1,5 @@
+import { counted } from '../../counted.ts';
+
 /** When it will be done, how that is worked out, and how it moved. */
 export const forecast = {
   title: 'Forecast',
@@ -42,7 +44,7 @@ export const forecast = {
     inNumbers: 'Every entry in numbers',
     label: 'Forecasts by entry',
     drawing: (entries: number, from: string, to: string) =>
-      `Forecast finish on the days of ${entries} entries, from ${from} to ${to}; each from the day that 10 % of draws do not pass to that of 90 %.`,
+      `Forecast finish on the days of ${counted(entries, 'entry', 'entries')}, from ${from} to ${to}; each from the day that 10 % of draws do not pass to that of 90 %.`,
   },
   record: {
     title: 'How well it has done',
