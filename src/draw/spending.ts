@@ -62,11 +62,16 @@ export function drawSpending(view: View, language: string): Drawing | undefined 
       { x: across(LEFT), y: HEIGHT - 10, 'text-anchor': 'middle', class: 'small' },
       showShortDay(from, language),
     ),
-    node(
-      'text',
-      { x: '100%', y: HEIGHT - 10, 'text-anchor': 'end', class: 'small' },
-      showShortDay(view.day, language),
-    ),
+    // On its first day a ledger has one date.
+    ...(from === view.day
+      ? []
+      : [
+          node(
+            'text',
+            { x: '100%', y: HEIGHT - 10, 'text-anchor': 'end', class: 'small' },
+            showShortDay(view.day, language),
+          ),
+        ]),
   ];
   const title = wordsOf(language).money.costs.spendingTitle(
     showShortDay(from, language),
