@@ -37,7 +37,7 @@ function answering({ content }: Dirs, words: string, answers: readonly string[])
 
 const hours = ({ content }: Dirs) => readFile(join(content, 'press/ledger/hours.csv'), 'utf8');
 
-describe.skipIf(!existsSync(TERMINAL))('add in a terminal', () => {
+describe.skipIf(!existsSync(TERMINAL)).concurrent('add in a terminal', () => {
   it('asks step by step, offers what was last, checks each answer and shows the row before it is written', () =>
     inWorkshop({}, async (dirs) => {
       const { status, shown, left } = await answering(dirs, 'hours', [

@@ -27,7 +27,7 @@ afterAll(async () => {
 const adding = (use: (dirs: Dirs, add: (...args: string[]) => Promise<Ran>) => Promise<void>) =>
   inWorkshop({}, (dirs) => use(dirs, (...args) => runCommand(['add', ...args], dirs)));
 
-describe('add', () => {
+describe.concurrent('add', () => {
   it('writes rows from words, with the day, the next id and the rest from last time', () =>
     adding(async (dirs, add) => {
       const hours = await add('hours', '2:30', 'Scraped the slides');
@@ -196,7 +196,7 @@ Written as h-003. Take it back with: npm run undo
     }));
 });
 
-describe('undo', () => {
+describe.concurrent('undo', () => {
   it('takes the last addition back and shows it, and refuses after a change by hand', () =>
     adding(async (dirs, add) => {
       const before = await filesOf(join(dirs.content, 'press'));
@@ -219,7 +219,7 @@ describe('undo', () => {
     }));
 });
 
-describe('completion', () => {
+describe.concurrent('completion', () => {
   it.each([
     ['bash', ['-n', '-c']],
     ['zsh', ['-n', '-c']],
