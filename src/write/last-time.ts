@@ -6,6 +6,9 @@ import type { RawValue } from '../read/raw.ts';
 import type { Fields } from './csv-append.ts';
 import { requiredFields, shapeOf } from './kind-fields.ts';
 
+/** What a row is about and what came of it: a row that is written unseen never has these from another. */
+const OWN = new Set(['spec', 'part', 'row', 'result', 'found']);
+
 /** How many rows back a habit is looked for. */
 const RECENT = 10;
 
@@ -32,10 +35,16 @@ export function lastTime(project: ReadProject, kind: ListKind, given: Fields): F
 }
 
 /** What a row takes over from the last by itself: ids, words and units that it needs. Never what was done, measured or paid. */
-export function takenOver(kind: ListKind, given: Fields, last: Fields): Fields {
+export function takenOver(
+  kind: ListKind,
+  given: Fields,
+  last: Fields,
+  needed: readonly string[] = requiredFields(kind),
+): Fields {
   return Object.fromEntries(
-    requiredFields(kind)
-      .filter((name) => carried(kind).includes(name) && !given[name] && last[name])
+    needed
+      .filter((name) => carried(kind).includes(name) && !OWN.has(name))
+      .filter((name) => !given[name] && last[name])
       .map((name) => [name, last[name] ?? '']),
   );
 }

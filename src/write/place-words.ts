@@ -1,9 +1,10 @@
 import type { KnownIds } from '../check/known-ids.ts';
 import { factsOf, refOf } from '../model/facts.ts';
 import type { ListKind } from '../model/kinds.ts';
+import { nearest } from '../read/nearest.ts';
 import type { Fields } from './csv-append.ts';
 import { fieldNames, requiredFields, shapeOf } from './kind-fields.ts';
-import { isFreeText, takes } from './known-values.ts';
+import { isFreeText, knownValues, takes } from './known-values.ts';
 
 /** Words without a field's name, placed; `left` are those that no field takes. */
 export interface Placed {
@@ -13,7 +14,8 @@ export interface Placed {
 
 /**
  * Gives each word to the first field that it can only be meant for: `2:30` to a length of work, `kg` to a unit, an id to the field
- * that names ids of its kind; what fits none of these is the row's text.
+ * that names ids of its kind; what fits none of these is the row's text. A word that is nearly an id is given to the field of that id,
+ * so that a slip is refused and not kept as text.
  */
 export function placeWords(
   kind: ListKind,
@@ -26,9 +28,13 @@ export function placeWords(
   const { isList } = fieldNames(kind);
   const open = (name: string) => given[name] === undefined && (!fields[name] || isList(name));
   for (const word of words) {
-    const name = placesFor(kind, known).find(
-      (field) => open(field) && takes(kind, field, word, known),
-    );
+    const places = placesFor(kind, known).filter(open);
+    const fits = places.find((field) => takes(kind, field, word, known));
+    const isText = fits === undefined || isFreeText(kind, fits);
+    const isSlip = (field: string) =>
+      /^[a-z][a-z0-9-]{3,}$/.test(word) &&
+      nearest(word, knownValues(kind, field, known)) !== undefined;
+    const name = (isText ? places.find(isSlip) : undefined) ?? fits;
     if (name === undefined) left.push(word);
     else fields[name] = fields[name] ? `${fields[name]} ${word}` : word;
   }

@@ -5,7 +5,7 @@ import type { Problem } from '../read/problem.ts';
 import { addDays, type Day, parseDay } from '../time/day.ts';
 import type { Fields } from './csv-append.ts';
 import { requiredFields, shapeOf } from './kind-fields.ts';
-import { carried, lastTime, takenOver } from './last-time.ts';
+import { lastTime, takenOver } from './last-time.ts';
 import { placeWords } from './place-words.ts';
 
 /** A row as far as it is known, and where its fields come from. */
@@ -52,9 +52,5 @@ export function alsoCarried(
 ): Fields {
   const last = lastTime(project, kind, fields);
   const missed = problems.map(({ message }) => /^"([\w-]+)" is missing/.exec(message)?.[1] ?? '');
-  return Object.fromEntries(
-    missed
-      .filter((name) => carried(kind).includes(name) && !fields[name] && last[name])
-      .map((name) => [name, last[name] ?? '']),
-  );
+  return takenOver(kind, fields, last, missed);
 }

@@ -88,7 +88,7 @@ describe('any additions to a press', () => {
               }
             }),
         ),
-        { numRuns: 8 },
+        { numRuns: 6 },
       );
     });
 });

@@ -1,4 +1,4 @@
-import { appendFile, readFile, writeFile } from 'node:fs/promises';
+import { appendFile, chmod, readFile, stat, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { undoLast } from '../../src/write/undo.ts';
@@ -129,4 +129,24 @@ describe('an addition', () => {
         ]);
       expect(await bytesBelow(content)).toEqual(before);
     }));
+
+  it('leaves who may read the file as it was', () =>
+    inContentFolder({}, async (content) => {
+      await chmod(hoursFile(content), 0o640);
+      await added(addRows(content, hoursRow('Screw in')));
+      expect((await stat(hoursFile(content))).mode & 0o777).toBe(0o640);
+      await undo(content);
+      expect((await stat(hoursFile(content))).mode & 0o777).toBe(0o640);
+    }));
+
+  it('does not look at mistakes that were there before, and adds none', () =>
+    inContentFolder(
+      { 'press/phases.yaml': ['planned-finish: 2025-03-31', 'planned-finish: soon'] },
+      async (content) => {
+        await added(addRows(content, hoursRow('Screw in')));
+        expect(await refused(addRows(content, hoursRow('Screw in', { work: 'fits' })))).toEqual([
+          'press/ledger/hours.csv:5:31 unknown kind of work "fits"',
+        ]);
+      },
+    ));
 });

@@ -111,7 +111,7 @@ describe('rows added to any list', () => {
           text = after;
         }
       }),
-      { numRuns: 200 },
+      { numRuns: 150 },
     );
   });
 
