@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { type DatedEntry, entryFor, photoRecord } from '../import/photo-entry.ts';
 import { type PhotoOutcome, photoOutcomes } from '../import/photo-folder.ts';
@@ -20,8 +21,10 @@ export async function importPhotos({ file, project: id, write }: ImportArguments
   const added = outcomes.filter((outcome) => outcome.is === 'added');
   const names = new Map<string, string>();
   if (write)
-    for (const { name, bytes } of added)
+    for (const { name } of added) {
+      const bytes = await readFile(join(file, name));
       names.set(name, await keepFile(contentDir, project.id, 'photos', name, bytes));
+    }
 
   const width = Math.max(4, ...outcomes.map(({ name }) => name.length));
   for (const outcome of outcomes)
