@@ -29,7 +29,7 @@ export async function importPhotos({ file, project: id, write }: ImportArguments
   const width = Math.max(4, ...outcomes.map(({ name }) => name.length));
   for (const outcome of outcomes)
     console.log(
-      `${outcome.name.padEnd(width)}  ${outcome.is.padEnd(7)}  ${told(outcome, entries, names)}`,
+      `${outcome.name.padEnd(width)}  ${word(outcome).padEnd(7)}  ${told(outcome, entries, names)}`,
     );
   const count = (is: PhotoOutcome['is']) => outcomes.filter((one) => one.is === is).length;
   const adds = write ? 'added' : 'to add';
@@ -38,6 +38,10 @@ export async function importPhotos({ file, project: id, write }: ImportArguments
   );
   if (added.length > 0) console.log(write ? afterwards(added, names, project) : NOT_YET);
   return count('refused') > 0 ? 1 : 0;
+}
+
+function word({ is }: PhotoOutcome): string {
+  return is === 'added' ? 'add' : is;
 }
 
 const NOT_YET = 'Nothing is copied yet: add --write.';

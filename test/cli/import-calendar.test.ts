@@ -101,7 +101,9 @@ describe('import of a calendar', () => {
       const { status, out } = await importing(dirs, FILE);
       expect(status).toBe(1);
       await writeFile(join(dirs.content, 'press/imports.yaml'), out);
-      expect(sumOf((await importing(dirs, FILE)).out)).toMatch(/^8 read = 1 to add/);
+      const read = await importing(dirs, FILE);
+      expect(read.err).toBe('');
+      expect(sumOf(read.out)).toMatch(/^8 read = 1 to add/);
     }));
 
   it('refuses a mapping of another kind, and a file that is cut off', () =>

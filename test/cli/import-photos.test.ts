@@ -43,14 +43,14 @@ describe('import of a folder of pictures', () => {
       const { status, out } = await runCommand(['import', await camera(dirs)], dirs);
       expect(status).toBe(1);
       expect(out).toMatchInlineSnapshot(`
-        "IMG_0001.JPG       added    2025-04-13 → 2025-04-13-the-ram-slides · says where it was taken
-        IMG_0002.JPG       added    2025-04-01 → 2025-04-13-the-ram-slides · says where it was taken
-        IMG_0003 copy.JPG  added    2025-05-01 → no entry since: for the next one you write · says where it was taken
+        "IMG_0001.JPG       add      2025-04-13 → 2025-04-13-the-ram-slides · says where it was taken
+        IMG_0002.JPG       add      2025-04-01 → 2025-04-13-the-ram-slides · says where it was taken
+        IMG_0003 copy.JPG  add      2025-05-01 → no entry since: for the next one you write · says where it was taken
         IMG_0003.JPG       known    as IMG_0003 copy.JPG
         cut.jpg            refused  the photo can't be read: it is damaged or cut off
         film.mp4           refused  the photo can't be read: it is no picture
         older              refused  it is a folder; import it by itself
-        scan.png           added    the file names no day → no entry
+        scan.png           add      the file names no day → no entry
 
         8 files = 4 to add + 1 known + 3 refused
         Nothing is copied yet: add --write.
