@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { type DatedEntry, entryFor, photoRecord } from '../import/photo-entry.ts';
 import { type PhotoOutcome, photoOutcomes } from '../import/photo-folder.ts';
@@ -20,13 +21,15 @@ export async function importPhotos({ file, project: id, write }: ImportArguments
   const added = outcomes.filter((outcome) => outcome.is === 'added');
   const names = new Map<string, string>();
   if (write)
-    for (const { name, bytes } of added)
+    for (const { name } of added) {
+      const bytes = await readFile(join(file, name));
       names.set(name, await keepFile(contentDir, project.id, 'photos', name, bytes));
+    }
 
   const width = Math.max(4, ...outcomes.map(({ name }) => name.length));
   for (const outcome of outcomes)
     console.log(
-      `${outcome.name.padEnd(width)}  ${outcome.is.padEnd(7)}  ${told(outcome, entries, names)}`,
+      `${outcome.name.padEnd(width)}  ${word(outcome).padEnd(7)}  ${told(outcome, entries, names)}`,
     );
   const count = (is: PhotoOutcome['is']) => outcomes.filter((one) => one.is === is).length;
   const adds = write ? 'added' : 'to add';
@@ -35,6 +38,10 @@ export async function importPhotos({ file, project: id, write }: ImportArguments
   );
   if (added.length > 0) console.log(write ? afterwards(added, names, project) : NOT_YET);
   return count('refused') > 0 ? 1 : 0;
+}
+
+function word({ is }: PhotoOutcome): string {
+  return is === 'added' ? 'add' : is;
 }
 
 const NOT_YET = 'Nothing is copied yet: add --write.';

@@ -2,6 +2,7 @@ import { readFile, stat } from 'node:fs/promises';
 import { checkContent } from '../check/check.ts';
 import { importedBefore } from '../import/before.ts';
 import { isCalendar, readCalendar } from '../import/calendar.ts';
+import { calendarRefusal } from '../import/calendar-lines.ts';
 import { charsetRefusal, type Encoding } from '../import/charset.ts';
 import { checkRows } from '../import/check-rows.ts';
 import { eventOutcomes } from '../import/event-outcomes.ts';
@@ -50,7 +51,9 @@ export async function main(args: readonly string[]): Promise<number> {
   }
   if (mapping === undefined) return printGuess(bytes, wanted.file, project);
 
-  const refusal = charsetRefusal(bytes, mapping.encoding as Encoding, wanted.file);
+  const refusal = isCalendar(bytes)
+    ? calendarRefusal(bytes, wanted.file)
+    : charsetRefusal(bytes, mapping.encoding as Encoding, wanted.file);
   if (refusal) return say(refusal, 1);
   const before = await importedBefore(contentDir, project);
   const read = isCalendar(bytes)

@@ -1,3 +1,5 @@
+import { charsetRefusal } from './charset.ts';
+
 /** A content line of a calendar: `NAME;PARAMETER=VALUE:VALUE` (RFC 5545, 3.1). */
 export interface ContentLine {
   /** Number of its first line in the file, from 1. */
@@ -20,15 +22,26 @@ export function contentLines(bytes: Uint8Array): ContentLine[] {
   let line = 1;
   for (const [folded] of latin.matchAll(/[^\n]*(?:\n[ \t][^\n]*)*(?:\n|$)/g)) {
     if (folded === '') continue;
-    const whole = folded.replace(/\r?\n[ \t]/g, '').replace(/\r?\n$|\r$/, '');
+    const whole = unfolded(folded).replace(/\r?\n$|\r$/, '');
     const text = Buffer.from(whole, 'latin1')
       .toString('utf8')
-      .replace(/^\ufeff/, '');
+      .replace(/^\ufeff/, '')
+      .normalize('NFC');
     if (text.trim() !== '')
       lines.push({ line, bytes: Buffer.from(folded, 'latin1'), text, ...parts(text) });
     line += folded.split('\n').length - 1;
   }
   return lines;
+}
+
+function unfolded(latin: string): string {
+  return latin.replace(/\r?\n[ \t]/g, '');
+}
+
+/** Why a calendar can't be read as UTF-8, which it must be in (3.1.4); a character that a fold has cut in two is whole without it. */
+export function calendarRefusal(bytes: Uint8Array, file: string): string | undefined {
+  const whole = Buffer.from(unfolded(Buffer.from(bytes).toString('latin1')), 'latin1');
+  return charsetRefusal(whole, 'utf-8', file) && charsetRefusal(bytes, 'utf-8', file, false);
 }
 
 function parts(text: string): Pick<ContentLine, 'name' | 'params' | 'value'> {

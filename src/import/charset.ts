@@ -7,6 +7,8 @@ export function charsetRefusal(
   bytes: Uint8Array,
   encoding: Encoding,
   file: string,
+  /** Whether a mapping may name another encoding. */
+  choice = true,
 ): string | undefined {
   if (bytes[0] === 0x50 && bytes[1] === 0x4b)
     return `${file} is a workbook or an archive. Save its sheet as "CSV UTF-8" and import that.`;
@@ -17,8 +19,10 @@ export function charsetRefusal(
   const shown = `0x${byte.toString(16).toUpperCase()}`;
   return [
     `${file} is not UTF-8: byte ${shown} on line ${line} fits no character.`,
-    `Say what it is in its mapping (Windows programs in Western Europe: "encoding: windows-1252"),`,
-    `or make it UTF-8: ${iconv('WINDOWS-1252', file)}`,
+    choice
+      ? `Say what it is in its mapping (Windows programs in Western Europe: "encoding: windows-1252"),\nor make it UTF-8:`
+      : 'Make it UTF-8 (from a Windows program in Western Europe):',
+    iconv('WINDOWS-1252', file),
   ].join('\n');
 }
 

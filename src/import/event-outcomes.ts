@@ -7,7 +7,7 @@ import type { Outcome } from './outcome.ts';
 import type { DataLine } from './table.ts';
 
 /** Properties with words, which rules look at and columns may name. */
-const WORDS = ['SUMMARY', 'CATEGORIES', 'DESCRIPTION', 'LOCATION', 'STATUS'] as const;
+const WORDS = ['SUMMARY', 'CATEGORIES', 'DESCRIPTION', 'LOCATION', 'STATUS', 'CLASS'] as const;
 
 /** Why a component other than an event gives no row. */
 const OTHERS: Readonly<Record<string, string>> = {
@@ -46,7 +46,24 @@ export function eventOutcomes(
   const lines = calendar.components
     .filter((component) => !off(component))
     .map((component) => lineOf(component, timeZone));
-  return [...skipped, ...lineOutcomes(lines, asTable, before)].sort((a, b) => a.line - b.line);
+  const secret = new Set(calendar.components.filter(isSecret).map(({ line }) => line));
+  const read = lineOutcomes(lines, asTable, before).map((outcome) =>
+    secret.has(outcome.line) ? withheldOrRefused(outcome) : outcome,
+  );
+  return [...skipped, ...read].sort((a, b) => a.line - b.line);
+}
+
+/** CLASS (3.8.1.3): whatever is not public; a class that is not known is to be taken for a private one. */
+function isSecret(component: Component): boolean {
+  return !['', 'PUBLIC'].includes(textOf(component, 'CLASS').toUpperCase());
+}
+
+function withheldOrRefused(outcome: Outcome): Outcome {
+  if (outcome.is !== 'added' || /\bwhat\b/.test(outcome.row.fields.withhold ?? '')) return outcome;
+  const { line, text } = outcome;
+  const why =
+    'its CLASS says that it is not for everyone, and its text would be published; set withhold: what';
+  return { line, text, is: 'refused', why };
 }
 
 function lineOf(component: Component, timeZone: string): DataLine {

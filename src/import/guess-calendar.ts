@@ -9,9 +9,11 @@ export function guessCalendar(
   { id, file, phase }: { readonly id: string; readonly file: string; readonly phase: string },
   work: ProjectInfo['work'],
 ): string {
-  const categories = components.flatMap(({ properties }) =>
-    properties.filter(({ name }) => name === 'CATEGORIES').flatMap(({ value }) => textsOf(value)),
-  );
+  const categories = components
+    .filter(({ name }) => name === 'VEVENT')
+    .flatMap(({ properties }) =>
+      properties.filter(({ name }) => name === 'CATEGORIES').flatMap(({ value }) => textsOf(value)),
+    );
   const set = { phase, work: work[0] ?? 'work' };
   const words = [...new Set(categories.map((one) => one.trim()))].filter((one) => one !== '');
   const mapping = {

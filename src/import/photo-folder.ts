@@ -9,7 +9,6 @@ import type { Day } from '../time/day.ts';
 export type PhotoOutcome = { readonly name: string } & (
   | {
       readonly is: 'added';
-      readonly bytes: Uint8Array;
       readonly taken: Day | undefined;
       /** Whether it says where it was taken. */
       readonly gps: boolean;
@@ -47,7 +46,7 @@ export async function photoOutcomes(folder: string, photosDir: string): Promise<
 async function outcomeOf(name: string, path: string, bytes: Uint8Array): Promise<PhotoOutcome> {
   try {
     const { taken, gps } = await glanceAt(bytes);
-    return { name, is: 'added', bytes, taken, gps };
+    return { name, is: 'added', taken, gps };
   } catch (error) {
     const { message } = await problemOf(name, path, error);
     return { name, is: 'refused', why: message };
