@@ -30,5 +30,5 @@ export function guessCalendar(
       })),
     ],
   };
-  return stringify([mapping], { lineWidth: 0 });
+  return stringify([mapping], { lineWidth: 0, aliasDuplicateObjects: false });
 }

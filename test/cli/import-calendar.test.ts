@@ -103,7 +103,7 @@ describe('import of a calendar', () => {
       await writeFile(join(dirs.content, 'press/imports.yaml'), out);
       const read = await importing(dirs, FILE);
       expect(read.err).toBe('');
-      expect(sumOf(read.out)).toMatch(/^8 read = 1 to add/);
+      expect(sumOf(read.out)).toMatch(/^8 read = 2 to add/);
     }));
 
   it('refuses a mapping of another kind, and a file that is cut off', () =>
