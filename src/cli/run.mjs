@@ -1,5 +1,6 @@
 // Starts a command of src/cli on the Node that the project brings along. Plain JavaScript, so that any Node can read it.
 import { existsSync } from 'node:fs';
+import module from 'node:module';
 
 const [major = 0] = process.versions.node.split('.').map(Number);
 if (major < 24) {
@@ -30,6 +31,8 @@ if (process.platform === 'linux' && process.env.MALLOC_ARENA_MAX === undefined) 
   );
 }
 process.env.ASTRO_TELEMETRY_DISABLED = '1';
+// What is loaded at every start is compiled once.
+module.enableCompileCache?.();
 const known = /^[a-z-]+$/.test(command) && existsSync(new URL(`./${command}.ts`, import.meta.url));
 const { main } = known ? await import(`./${command}.ts`) : {};
 if (main === undefined) {
