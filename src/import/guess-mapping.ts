@@ -16,7 +16,7 @@ const HEADERS: readonly (readonly [field: string, words: RegExp])[] = [
   ['currency', /currency|währung|waehrung|devise|divisa|valuta/i],
   [
     'what',
-    /description|details|memo|verwendungszweck|buchungstext|narrative|reference|libell|concepto|omschrijving/i,
+    /description|details|\btext\b|purpose|memo|verwendungszweck|buchungstext|narrative|reference|libell|concepto|omschrijving/i,
   ],
   ['supplier', /payee|merchant|counterparty|empf|beg.nstigte|auftraggeber|name|beneficiary/i],
 ];
@@ -67,6 +67,8 @@ export function guessMapping(
   const columns = { ...header.found };
   if (columns.debit && columns.credit) delete columns.amount;
   const below = lines.filter(({ line }) => line > header.line);
+  const what = columns.what ?? wordiest(header.cells, below, Object.values(columns));
+  if (what) columns.what = what;
   const samples = (field: string) =>
     below.flatMap(({ cells }) => {
       const text = cells[header.cells.indexOf(columns[field] ?? '')];
@@ -114,4 +116,18 @@ function best<Style extends string>(
     count: texts.filter((text) => fits(style, text)).length,
   }));
   return counted.reduce((a, b) => (b.count > a.count ? b : a)).style;
+}
+
+/** The column with the most letters of those that hold nothing else: what a line is about, under whatever name. */
+function wordiest(
+  headers: readonly string[],
+  lines: readonly { readonly cells: readonly string[] }[],
+  taken: readonly string[],
+): string | undefined {
+  const letters = (index: number) =>
+    lines.reduce((sum, { cells }) => sum + (cells[index]?.match(/\p{L}/gu)?.length ?? 0), 0);
+  const free = headers.flatMap((name, index) =>
+    name === '' || taken.includes(name) ? [] : [{ name, letters: letters(index) }],
+  );
+  return free.filter((column) => column.letters > 0).sort((a, b) => b.letters - a.letters)[0]?.name;
 }

@@ -7,8 +7,10 @@ export function problemPage(
   problems: readonly Problem[],
   { base, path }: { readonly base: string; readonly path: string },
 ): string {
-  const errors = problems.filter(({ level }) => level === 'error').length;
-  const title = errors === 1 ? '1 problem in the content' : `${errors} problems in the content`;
+  const errors = problems.filter(({ level }) => level === 'error');
+  const rest = problems.filter(({ level }) => level !== 'error');
+  const title =
+    errors.length === 1 ? '1 problem in the content' : `${errors.length} problems in the content`;
   return html`<!doctype html>
 <html lang="en">
 <head>
@@ -25,7 +27,7 @@ export function problemPage(
 <h1>${title}</h1>
 <p>Records with problems are left out until they are mended; this page then gives way by itself.
 <a href="${path}?anyway">Show the page without them</a></p>
-${problemList(problems)}
+${problemList([...errors, ...rest])}
 </main></div>
 </body>
 </html>
