@@ -85,7 +85,7 @@ test('the card of a project says what was put into it so far', async () => {
       ],
       "lines": [
         "A fly press taken apart and put back true.",
-        "7:30 hours worked, £192.50 spent, 1 entries",
+        "7:30 hours worked, £192.50 spent, 1 entry",
       ],
       "over": "1931 Wendlebury No. 3",
       "title": "Wendlebury press",

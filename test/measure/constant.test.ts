@@ -67,6 +67,10 @@ describe('readConstant refuses', () => {
       'write "18 ga steel"',
     ],
   ])('%s', (_, text, wrong, fix) => {
-    expect(readConstant(text)).toEqual({ wrong, fix });
+    expect(readConstant(text)).toMatchObject({ wrong, fix });
   });
+});
+
+test('an unknown unit that can mean one only is mended by it', () => {
+  expect(readConstant('600 Nm')).toHaveProperty('mend', '600 N·m');
 });
