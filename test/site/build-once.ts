@@ -105,7 +105,7 @@ async function buildBracketed(home: string, demo: string): Promise<BuiltSite> {
   const file = join(content, 'site.yaml');
   const text = await readFile(file, 'utf8');
   await writeFile(file, text.replace(/^language: .*$/m, 'language: en-XA'));
-  const cache = join(demo, '../work/cache');
+  const cache = join(dirname(demo), 'work', 'cache');
   const site = { content, address: 'https://bench-and-barn.example/', secrets: [] };
   return build(home, site, { WITNESSMARK_CACHE: cache });
 }
