@@ -3,6 +3,7 @@ import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
 import { siteDir, workDir } from './src/site/folders.ts';
+import { pagesHere } from './src/site/pages-here.ts';
 import { aboutSite, refreshDerived } from './src/site/prepare.ts';
 import { reloadOnContent } from './src/site/reload.ts';
 import { writingHelp } from './src/site/writing/writing-help.ts';
@@ -10,6 +11,7 @@ import { writingHelp } from './src/site/writing/writing-help.ts';
 const { address, words } = await aboutSite();
 const { origin, pathname } = new URL(address);
 const { footnotes } = words.general;
+const building = pagesHere() !== undefined;
 
 /** What a page may load, besides styles and scripts of the site's own. */
 const POLICY = [
@@ -26,7 +28,8 @@ export default defineConfig({
   base: pathname,
   outDir: process.env.WITNESSMARK_OUT ?? siteDir,
   // Holds derived files only. Astro's own picture pipeline is not used: it can publish an original.
-  publicDir: join(workDir, 'public'),
+  // A build puts them into the finished site itself.
+  publicDir: join(workDir, building ? 'nothing' : 'public'),
   cacheDir: join(workDir, 'astro'),
   trailingSlash: 'always',
   build: { format: 'directory', assets: 'assets', inlineStylesheets: 'never', concurrency: 4 },

@@ -1,92 +1,107 @@
 import { relative } from 'node:path';
-import { build as astroBuild } from 'astro';
-import { openBook } from '../book/open.ts';
+import { parseArgs } from 'node:util';
 import type { Book } from '../book/types.ts';
-import { wholeNumbers } from '../dossier/identity.ts';
-import { derivePhotos } from '../photo/derive.ts';
-import type { Problem } from '../read/problem.ts';
-import { refreshCrossChecks } from '../site/cross-checks.ts';
-import { cacheDir, contentDir, contentDirProblem, siteDir, workDir } from '../site/folders.ts';
-import { checkAddresses } from './address-check.ts';
-import { findLeaks } from './leaks.ts';
-import { countProblems, describeProblems, plural } from './print-problems.ts';
-import { type Replacement, replaceFolder } from './replace-folder.ts';
-import { terminal } from './terminal.ts';
-import { writeFeeds } from './write-feeds.ts';
-import { writeSearch } from './write-search.ts';
+import { finishSite } from '../build/finish-site.ts';
+import { projectPages } from '../build/project-pages.ts';
+import { hasErrors, readyContent } from '../build/ready-content.ts';
+import { suggest } from '../read/nearest.ts';
+import { contentDirProblem, siteDir } from '../site/folders.ts';
+import { countProblems, plural } from './print-problems.ts';
+
+const HELP = `npm run build [-- --verify]
+npm run build -- --only PROJECT [--only PROJECT ...]
+
+Checks the content folder and builds the site. Pages of a project that did not change are those of the last build.
+  --verify   reads every original photo again, whatever its size and times say
+  --only     makes the pages of some projects and leaves the site as it is, so that several machines can share the
+             work: each makes its own into the folder WITNESSMARK_CACHE, and "npm run join" puts them together
+Exit status: 0 built, 1 refused, 2 wrong use.
+`;
+
+/** How a site is built. */
+export interface BuildOptions {
+  readonly verify?: boolean;
+  /** Makes the pages of these projects, and no site. */
+  readonly only?: readonly string[] | undefined;
+  /** Makes no pages of projects: all must be there. */
+  readonly joining?: boolean;
+}
 
 const shown = relative(process.cwd(), siteDir) || siteDir;
 
-/**
- * Checks, then builds the site into `dist/`. A refused or broken build leaves the `dist/` of before as it was.
- * With `--verify` every original photo is read again, whatever its size and times say.
- */
+/** Checks, then builds the site into `dist/`. A refused or broken build leaves the `dist/` of before as it was. */
 export async function main(args: readonly string[]): Promise<number> {
-  const built = await buildSite({ verify: args.includes('--verify') });
-  return built === undefined ? 1 : 0;
+  const options = readArguments(args);
+  if (options === 'help') console.log(HELP);
+  else if (options === undefined) console.error(HELP);
+  if (typeof options !== 'object') return options === 'help' ? 0 : 2;
+  return (await buildSite(options)) === undefined ? 1 : 0;
 }
 
 /** Builds into a new folder and swaps it in. Returns the book it was built from, or undefined when it was refused. */
-export async function buildSite({ verify = false } = {}): Promise<Book | undefined> {
+export async function buildSite({
+  verify = false,
+  only,
+  joining = false,
+}: BuildOptions = {}): Promise<Book | undefined> {
   const started = performance.now();
   const noDir = contentDirProblem();
   if (noDir) return refuse(noDir);
 
-  const book = await openBook(contentDir, { now: new Date() });
-  const sound = !hasErrors(book.problems);
-  const problems = [
-    ...book.problems,
-    ...(sound ? await checkAddresses(contentDir, book.site, async () => book) : []),
-    ...(sound
-      ? await derivePhotos(book, { contentDir, workDir, cacheDir }, { verify, listener: terminal })
-      : []),
-  ];
-  if (problems.length > 0) console.log(describeProblems(problems, contentDir));
+  const ready = await readyContent({ verify, only });
+  const { book, problems } = ready;
   if (hasErrors(problems))
     return refuse(`${countProblems(problems)}. Nothing was built; ${shown} is as it was.`);
+  const ids = book.projects.map(({ id }) => id);
+  const unknown = only?.find((id) => !ids.includes(id));
+  if (unknown !== undefined)
+    return refuse(`There is no project "${unknown}": ${suggest(unknown, ids) ?? ids.join(', ')}`);
 
-  const { drawn, seconds } = await refreshCrossChecks(book);
-  if (drawn > 0)
-    console.log(
-      `Drew ${plural(drawn, 'worked-out value')} a million times each, in ${seconds.toFixed(1)} s.`,
-    );
-  const target = await replaceFolder(siteDir, workDir);
-  const failure = await render(target, book);
-  if (failure !== undefined) {
-    await target.discard();
+  const pages = await projectPages(only ?? ids, ready.state);
+  if (joining && pages.missing.length > 0) return refuse(notMade(pages.missing));
+  const failure = only ? await tried(pages.make()) : await finishSite(ready, pages.make());
+  if (failure !== undefined)
     return refuse(`The build broke: ${failure}\nNothing was built; ${shown} is as it was.`);
-  }
-  await target.swapIn();
+  if (!only) await pages.prune();
   const entries = book.projects.reduce((count, project) => count + project.entries.length, 0);
+  const took = `in ${((performance.now() - started) / 1000).toFixed(1)} s`;
+  const made = pages.missing.length;
   console.log(
-    `Built ${shown}: ${plural(book.projects.length, 'project')}, ${plural(entries, 'entry', 'entries')}, in ${((performance.now() - started) / 1000).toFixed(1)} s.`,
+    only
+      ? `Made the pages of ${plural(made, 'project')}, ${took}.`
+      : `Built ${shown}: ${plural(ids.length, 'project')}, ${plural(entries, 'entry', 'entries')}; pages of ${made} made anew, ${took}.`,
   );
   return book;
 }
 
-/** Renders into the new folder; says what went wrong, or nothing. */
-async function render(target: Replacement, book: Book): Promise<string | undefined> {
-  process.env.WITNESSMARK_OUT = target.fresh;
+function readArguments(args: readonly string[]): BuildOptions | 'help' | undefined {
   try {
-    await astroBuild({ logLevel: 'warn', mode: 'production' });
-    await writeFeeds(target.fresh, book);
-    await writeSearch(target.fresh, book);
+    const { values } = parseArgs({
+      args: [...args],
+      options: {
+        verify: { type: 'boolean', default: false },
+        only: { type: 'string', multiple: true },
+        help: { type: 'boolean', short: 'h' },
+      },
+    });
+    return values.help ? 'help' : { verify: values.verify, only: values.only };
+  } catch {
+    return undefined;
+  }
+}
+
+function notMade(missing: readonly string[]): string {
+  const lines = missing.map((id) => `  npm run build -- --only ${id}`);
+  return `There are no pages of ${missing.join(', ')} as the content is now. Make them with the same WITNESSMARK_CACHE:\n${lines.join('\n')}`;
+}
+
+async function tried(work: Promise<unknown>): Promise<string | undefined> {
+  try {
+    await work;
+    return undefined;
   } catch (error) {
     return (error as Error).message;
   }
-  const leaks = await findLeaks(target.fresh, contentDir, identityTexts(book));
-  return leaks.length > 0 ? `these files must not be published: ${leaks.join(', ')}` : undefined;
-}
-
-/** The numbers that say which machine it is, whole: no page may have one. */
-function identityTexts({ projects }: Book): string[] {
-  return projects
-    .flatMap((project) => [project.info.machine.identity, ...wholeNumbers(project)])
-    .filter((text) => text !== undefined);
-}
-
-function hasErrors(problems: readonly Problem[]): boolean {
-  return problems.some(({ level }) => level === 'error');
 }
 
 function refuse(message: string): undefined {

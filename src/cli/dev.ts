@@ -20,7 +20,7 @@ export async function main(): Promise<number> {
       `${describeProblems(book.problems, contentDir)}\n${countProblems(book.problems)}; records with problems are left out.`,
     );
   await derivePhotos(book, { contentDir, workDir, cacheDir }, { listener: terminal });
-  await refreshCrossChecks(book);
+  await refreshCrossChecks(book.projects);
   // Whatever the shell says: drafts and help while writing go by it.
   process.env.NODE_ENV = 'development';
   const server = await whenEntriesCanBeRead(book.problems.length > 0);

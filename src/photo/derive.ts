@@ -11,6 +11,7 @@ import {
   type PhotoCache,
   prune,
   publish,
+  readIndex,
   writeIndex,
   writeWhole,
 } from './cache.ts';
@@ -35,6 +36,8 @@ export interface PhotoFolders {
 export interface DeriveOptions {
   /** Reads every original again, whatever its size and times say. */
   readonly verify?: boolean;
+  /** The projects whose photos are wanted, while other runs may see to the others; all without it. */
+  readonly only?: readonly string[] | undefined;
   /** Who is told how far it is. */
   readonly listener?: Listener;
 }
@@ -55,15 +58,16 @@ const NOTE_EVERY = 5_000;
 export async function derivePhotos(
   book: Book,
   { contentDir, workDir, cacheDir }: PhotoFolders,
-  { verify = false, listener }: DeriveOptions = {},
+  { verify = false, only, listener }: DeriveOptions = {},
 ): Promise<Problem[]> {
   const cache = await openCache(cacheDir);
-  const shown = book.projects.flatMap((project) =>
+  const projects = book.projects.filter(({ id }) => only?.includes(id) ?? true);
+  const shown = projects.flatMap((project) =>
     shownPhotos({ ...project, readings: project.readings.map(({ reading }) => reading) }),
   );
   const index = verify ? {} : cache.index;
   const seen = await lookAt(shown, contentDir, index);
-  const halves = halvesOf(book.projects.flatMap(shownPairs), seen.photos, index);
+  const halves = halvesOf(projects.flatMap(shownPairs), seen.photos, index);
   const photos = [...seen.photos, ...halves.photos];
   const ready = new Map<string, KnownOriginal>(
     photos.flatMap((photo) => (isReady(photo, cache) ? [[photo.key, photo.known]] : [])),
@@ -82,9 +86,10 @@ export async function derivePhotos(
   );
   const wanted = new Set(Object.values(manifest).flatMap(({ sizes }) => filesOf(sizes)));
   const originals = keptOriginals(cache.index, ready, (key) => lies.has(key));
-  await writeIndex(cacheDir, originals);
+  // What another run noted meanwhile stays.
+  await writeIndex(cacheDir, only ? { ...(await readIndex(cacheDir)), ...originals } : originals);
   await publish(cache, join(workDir, 'public', 'photos'), wanted);
-  await prune(cache, wanted, originals);
+  if (!only) await prune(cache, wanted, originals);
   await mkdir(workDir, { recursive: true });
   await writeWhole(join(workDir, 'photos.json'), JSON.stringify(manifest));
   return [...seen.problems, ...halves.problems, ...broken];

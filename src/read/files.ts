@@ -49,20 +49,20 @@ export type Instead = ReadonlyMap<string, Uint8Array>;
 /** What of a content folder is looked at, and as what. */
 export interface Looking {
   readonly instead?: Instead;
-  /** The one project that is looked at; all without it. */
-  readonly project?: string;
+  /** The projects that are looked at; all without it. */
+  readonly projects?: readonly string[];
 }
 
 /** Lists a content folder, in the order of names so that nothing depends on the disk. */
 export async function listContent(
   contentDir: string,
-  { instead = new Map(), project }: Looking = {},
+  { instead = new Map(), projects: wanted }: Looking = {},
 ): Promise<ContentFiles> {
   const projects: ProjectFiles[] = [];
   const problems: Problem[] = [];
   for (const folder of await listDirectory(contentDir)) {
     if (!folder.isDirectory() || folder.name.startsWith('.')) continue;
-    if (project !== undefined && folder.name !== project) continue;
+    if (wanted && !wanted.includes(folder.name)) continue;
     const listed = await listProject(contentDir, folder.name, instead);
     problems.push(...listed.problems);
     if (listed.files) projects.push(listed.files);

@@ -46,7 +46,7 @@ async function growAlone(
   );
   if (earlier) return { written: earlier.written, warnings: [] };
 
-  const content = await readContent(contentDir, { project });
+  const content = await readContent(contentDir, { projects: [project] });
   const raw = content.projects[0] && recordOf(content.projects[0], kind, id);
   if (raw === undefined) return refused(project, `there is no "${id}" in ${kind}`);
   const { file, line } = raw.placeOf(['id']);
@@ -71,7 +71,10 @@ async function growAlone(
       insertions.toSorted((a, b) => a.at - b.at),
     ),
   );
-  const checked = await readContent(contentDir, { project, instead: new Map([[file, after]]) });
+  const checked = await readContent(contentDir, {
+    projects: [project],
+    instead: new Map([[file, after]]),
+  });
   const problems = newProblems(checkContent(content, now), checkContent(checked, now));
   const errors = problems.filter(({ level }) => level === 'error');
   if (errors.length > 0) return { problems: errors };

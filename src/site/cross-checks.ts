@@ -1,9 +1,9 @@
-import { mkdir, readFile, rename, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile } from 'node:fs/promises';
 import { availableParallelism } from 'node:os';
 import { join, resolve } from 'node:path';
 import { Worker } from 'node:worker_threads';
 import { latestWorked } from '../book/latest-worked.ts';
-import type { Book } from '../book/types.ts';
+import type { Project } from '../book/types.ts';
 import {
   type CrossCheck,
   type CrossChecks,
@@ -11,36 +11,53 @@ import {
   type DrawJob,
   drawJob,
 } from '../measure/cross-check.ts';
-import { workDir } from './folders.ts';
+import { writeWhole } from '../photo/cache.ts';
+import { cacheDir } from './folders.ts';
 
-const FILE = join(workDir, 'cross-checks.json');
+/** One file a project, so that machines that share the folder and work on different projects don't write the same one. */
+const FOLDER = join(cacheDir, 'cross-checks');
 
 /** The cross-checks kept from earlier runs; they are named by all that went into them, so an old one is never wrong. */
 export async function keptCrossChecks(): Promise<CrossChecks> {
+  const files = await readdir(FOLDER).catch(() => []);
+  const kept = await Promise.all(files.filter((name) => name.endsWith('.json')).map(readKept));
+  return new Map(kept.flatMap((checks) => Object.entries(checks)));
+}
+
+async function readKept(name: string): Promise<Record<string, CrossCheck>> {
   try {
-    return new Map(
-      Object.entries(JSON.parse(await readFile(FILE, 'utf8')) as Record<string, CrossCheck>),
-    );
+    return JSON.parse(await readFile(join(FOLDER, name), 'utf8')) as Record<string, CrossCheck>;
   } catch {
-    return new Map();
+    return {};
   }
 }
 
 /**
- * Draws the latest value of every derived spec of a book that has not been drawn before, spread over the cores, and keeps the results.
+ * Draws the latest value of every derived spec of these projects that has not been drawn before, spread over the cores, and keeps the results.
  * Gives how many were drawn and in how many seconds.
  */
-export async function refreshCrossChecks(book: Book): Promise<{ drawn: number; seconds: number }> {
+export async function refreshCrossChecks(
+  projects: readonly Project[],
+): Promise<{ drawn: number; seconds: number }> {
   const started = performance.now();
   const kept = await keptCrossChecks();
-  const jobs = new Map(latestWorked(book).map((worked) => [crossCheckKey(worked), worked]));
-  const missing = [...jobs].filter(([key]) => !kept.has(key)).map(([, worked]) => drawJob(worked));
-  const fresh = missing.length === 0 ? [] : await drawInWorkers(missing);
-  const checks = Object.fromEntries([...kept, ...fresh].filter(([key]) => jobs.has(key)));
-  await mkdir(workDir, { recursive: true });
-  await writeFile(`${FILE}.${process.pid}.new`, JSON.stringify(checks));
-  await rename(`${FILE}.${process.pid}.new`, FILE);
-  return { drawn: missing.length, seconds: (performance.now() - started) / 1000 };
+  const wanted = new Map(
+    projects.map((project) => [
+      project.id,
+      new Map(latestWorked(project).map((worked) => [crossCheckKey(worked), worked])),
+    ]),
+  );
+  const missing = new Map(
+    [...wanted.values()].flatMap((jobs) => [...jobs]).filter(([key]) => !kept.has(key)),
+  );
+  const jobs = [...missing.values()].map(drawJob);
+  const checks = new Map([...kept, ...(jobs.length === 0 ? [] : await drawInWorkers(jobs))]);
+  await mkdir(FOLDER, { recursive: true });
+  for (const [id, own] of wanted) {
+    const held = [...own.keys()].map((key) => [key, checks.get(key)]);
+    await writeWhole(join(FOLDER, `${id}.json`), JSON.stringify(Object.fromEntries(held)));
+  }
+  return { drawn: jobs.length, seconds: (performance.now() - started) / 1000 };
 }
 
 /** Deals the jobs out to one worker a core, in turn, so that each gets its part of the heavy ones. */

@@ -18,8 +18,8 @@ export async function downloadsOf(
 
 /** One file for every table of every project. */
 export async function tablePaths() {
-  const { book } = await siteNow();
-  const paths = book.projects.map(async ({ id }) => {
+  const { here } = await siteNow();
+  const paths = here.map(async ({ id }) => {
     const { files } = await downloadsOf(id);
     return files.tables.map(({ table }) => ({ params: { project: id, table: table.name } }));
   });

@@ -1,21 +1,25 @@
 import { readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
-import { openBook } from '../book/open.ts';
+import { makeBook } from '../book/open.ts';
 import type { Book, Entry, Project } from '../book/types.ts';
 import type { CrossChecks } from '../measure/cross-check.ts';
 import type { Site } from '../model/kinds.ts';
 import type { PhotoManifest } from '../photo/manifest.ts';
 import { type Addresses, addressesOf } from '../publish/address.ts';
 import { contentLanguage } from '../publish/content-language.ts';
+import { readContent } from '../read/content.ts';
 import { listContent } from '../read/files.ts';
 import { type OwnLanguage, ownLanguage } from '../words/own-language.ts';
 import { tongueOf, type Words } from '../words/words.ts';
 import { keptCrossChecks } from './cross-checks.ts';
 import { contentDir, workDir } from './folders.ts';
+import { handedContent, pagesHere } from './pages-here.ts';
 
 /** What every page is made from. */
 export interface SiteNow {
   readonly book: Book;
+  /** The projects whose pages are made in this run. */
+  readonly here: readonly Project[];
   readonly site: Site;
   readonly to: Addresses;
   /** Tag of the language that the pages are in, for their words, dates and numbers. */
@@ -42,7 +46,10 @@ export async function siteNow(): Promise<SiteNow> {
 
 async function load(): Promise<SiteNow> {
   const checks = await keptCrossChecks();
-  const book = await openBook(contentDir, { now: new Date(), drafts: import.meta.env.DEV, checks });
+  const wanted = pagesHere();
+  const content = handedContent() ?? (await readContent(contentDir, looking(wanted)));
+  const book = makeBook(content, { drafts: import.meta.env.DEV, checks });
+  const here = wanted?.length === 0 ? [] : book.projects;
   const site = book.site;
   if (site === undefined)
     throw new Error(`site.yaml in ${contentDir} can't be used; run "npm run check"`);
@@ -51,7 +58,12 @@ async function load(): Promise<SiteNow> {
   const to = addressesOf(site.address);
   const own = (project: Project, entry?: Entry) =>
     ownLanguage(contentLanguage(site, project, entry), language);
-  return { book, site, to, language, words, own, photos, checks };
+  return { book, here, site, to, language, words, own, photos, checks };
+}
+
+/** A run that makes pages of some projects reads these alone; the pages that tell of all read all. */
+function looking(wanted: readonly string[] | undefined): { projects?: readonly string[] } {
+  return wanted?.length ? { projects: wanted } : {};
 }
 
 async function stampOf(): Promise<string> {

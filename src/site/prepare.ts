@@ -1,15 +1,16 @@
 import { openBook } from '../book/open.ts';
 import { derivePhotos } from '../photo/derive.ts';
+import { readContent } from '../read/content.ts';
 import { type Words, wordsOf } from '../words/words.ts';
 import { refreshCrossChecks } from './cross-checks.ts';
 import { cacheDir, contentDir, workDir } from './folders.ts';
 
 /** The public address from site.yaml and the words of its language; a content folder without a usable one is told apart by the check, not here. */
 export async function aboutSite(): Promise<{ address: string; words: Words }> {
-  const { site } = await openBook(contentDir, { now: new Date() });
+  const { site } = await readContent(contentDir, { projects: [] });
   return {
-    address: site?.address ?? 'https://site.invalid/',
-    words: wordsOf(site?.language ?? 'en'),
+    address: site?.value.address ?? 'https://site.invalid/',
+    words: wordsOf(site?.value.language ?? 'en'),
   };
 }
 
@@ -17,5 +18,5 @@ export async function aboutSite(): Promise<{ address: string; words: Words }> {
 export async function refreshDerived(): Promise<void> {
   const book = await openBook(contentDir, { now: new Date(), drafts: true });
   await derivePhotos(book, { contentDir, workDir, cacheDir });
-  await refreshCrossChecks(book);
+  await refreshCrossChecks(book.projects);
 }

@@ -8,8 +8,8 @@ export const costsYearPaths = () => yearPaths('costs');
 export const hoursYearPaths = () => yearPaths('hours');
 
 async function yearPaths(what: 'costs' | 'hours') {
-  const { book } = await siteNow();
-  return book.projects.flatMap((project) =>
+  const { here } = await siteNow();
+  return here.flatMap((project) =>
     yearsOf(project[what]).map((year) => ({ params: { project: project.id, year } })),
   );
 }

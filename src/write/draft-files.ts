@@ -38,7 +38,7 @@ export async function draftFiles(
   project: ReadProject,
   rows: readonly Asked[],
 ): Promise<Draft[] | { readonly problem: Problem }> {
-  const listed = await listContent(contentDir, { project: project.id });
+  const listed = await listContent(contentDir, { projects: [project.id] });
   const [files] = listed.projects;
   if (files === undefined) throw new Error('this is our bug: a project was read and is not listed');
   const asked = rows.map((row) => ({ ...row, fields: cleaned(row.fields) }));

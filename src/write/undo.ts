@@ -104,8 +104,8 @@ async function problemsWithout(
   now: Date,
 ): Promise<Problem[]> {
   const instead = new Map([...bytes].map(([file, part]) => [file, part ?? new Uint8Array()]));
-  const is = checkContent(await readContent(contentDir, { project }), now);
-  const would = checkContent(await readContent(contentDir, { project, instead }), now);
+  const is = checkContent(await readContent(contentDir, { projects: [project] }), now);
+  const would = checkContent(await readContent(contentDir, { projects: [project], instead }), now);
   return newProblems(is, would).filter(({ level }) => level === 'error');
 }
 

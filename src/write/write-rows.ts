@@ -126,14 +126,17 @@ async function tryRows(
   rows: readonly NewRow[],
   now: Date,
 ): Promise<Tried | { readonly problems: readonly Problem[] }> {
-  const content = await readContent(contentDir, { project });
+  const content = await readContent(contentDir, { projects: [project] });
   const [found] = content.projects;
   if (found === undefined) return { problems: [noProject(project), ...content.problems] };
   const drafts = await draftFiles(contentDir, found, rows);
   if (!Array.isArray(drafts)) return { problems: [drafts.problem] };
 
   const instead = new Map(drafts.map(({ file, after }) => [file, after]));
-  const checked = checkContent(await readContent(contentDir, { project, instead }), now);
+  const checked = checkContent(
+    await readContent(contentDir, { projects: [project], instead }),
+    now,
+  );
   const problems = newProblems(checkContent(content, now), checked);
   const errors = problems.filter(({ level }) => level === 'error');
   if (errors.length > 0) return { problems: errors };

@@ -1,0 +1,91 @@
+import { createHash, type Hash } from 'node:crypto';
+import type { Dirent } from 'node:fs';
+import { readdir, readFile } from 'node:fs/promises';
+import { join, relative, sep } from 'node:path';
+import type { PhotoManifest } from '../photo/manifest.ts';
+
+/** What of the program decides how pages look, beside package.json. */
+const PROGRAM = {
+  files: ['package-lock.json', 'astro.config.ts', 'tsconfig.json'],
+  folders: ['src', 'components'],
+};
+
+/** Folders of a project that count by the names of their files: photos count by what is published of them. */
+const BY_NAME = /^(photos|receipts)\//;
+
+/** What is never read. */
+const HIDDEN = /(^|\/)\./;
+
+/** All that pages of a project are made from, photos apart, as one hash; and how many bytes it is. */
+export interface ProjectState {
+  readonly hash: string;
+  readonly bytes: number;
+}
+
+/** What the content folder and the program are at this moment. */
+export interface State {
+  readonly projects: ReadonlyMap<string, ProjectState>;
+  /** Over all projects. */
+  readonly hash: string;
+}
+
+/** Reads every byte that pages are made from. */
+export async function stateOf(contentDir: string): Promise<State> {
+  const base = createHash('sha256');
+  for (const file of PROGRAM.files) await addFile(base, file, file);
+  for (const folder of PROGRAM.folders) await addTree(base, folder, folder);
+  const { node, icu, unicode } = process.versions;
+  base.update(JSON.stringify([node, icu, unicode, process.platform, process.arch]));
+  await addFile(base, join(contentDir, 'site.yaml'), 'site.yaml');
+
+  const projects = new Map<string, ProjectState>();
+  for (const item of await itemsIn(contentDir)) {
+    if (!item.isDirectory() || item.name.startsWith('.')) continue;
+    const hash = base.copy();
+    const bytes = await addTree(hash, join(contentDir, item.name), item.name);
+    projects.set(item.name, { hash: hash.digest('hex'), bytes });
+  }
+  const all = base.copy();
+  for (const [id, { hash }] of projects) all.update(`${id} ${hash}\n`);
+  return { projects, hash: all.digest('hex') };
+}
+
+/**
+ * Names the pages of a project by all that goes into them: the program, `site.yaml`, the project's files, and its photos as they are
+ * published. Two runs with the same name make the same bytes, so that the pages of one can serve the other.
+ */
+export function partKey(id: string, { hash }: ProjectState, photos: PhotoManifest): string {
+  const shown = Object.entries(photos).filter(([key]) => key.startsWith(`${id}/`));
+  const sorted = shown.sort(([a], [b]) => (a < b ? -1 : 1));
+  return createHash('sha256')
+    .update(JSON.stringify([hash, sorted]))
+    .digest('hex')
+    .slice(0, 32);
+}
+
+async function addTree(hash: Hash, folder: string, name: string): Promise<number> {
+  let bytes = 0;
+  for (const item of await itemsIn(folder, { recursive: true })) {
+    const file = join(item.parentPath, item.name);
+    const inside = relative(folder, file).split(sep).join('/');
+    if (!item.isFile() || HIDDEN.test(inside)) continue;
+    if (BY_NAME.test(inside)) hash.update(`${name}/${inside}\n`);
+    else bytes += await addFile(hash, file, `${name}/${inside}`);
+  }
+  return bytes;
+}
+
+/** Adds name, length and bytes, so that no two lists of files give the same bytes to the hash. */
+async function addFile(hash: Hash, path: string, name: string): Promise<number> {
+  const bytes = await readFile(path).catch(() => undefined);
+  hash.update(`${name} ${bytes?.length}\n`);
+  if (bytes) hash.update(bytes);
+  return bytes?.length ?? 0;
+}
+
+/** What lies in a folder, in an order that does not depend on the disk. */
+async function itemsIn(folder: string, { recursive = false } = {}): Promise<Dirent[]> {
+  const items = await readdir(folder, { recursive, withFileTypes: true });
+  const path = (item: Dirent) => join(item.parentPath, item.name);
+  return items.sort((a, b) => (path(a) < path(b) ? -1 : 1));
+}
