@@ -14,6 +14,8 @@ export const derivedSpecsWorkOut: Rule = (input) => {
 
   const measured = valuesOfProject(input.project);
   const ring = ringIn(measured.recipes);
+  const readings = Map.groupBy(lists.readings, ({ value }) => value.spec);
+  const impossibles = Map.groupBy(measured.impossible, (item) => item.spec);
   return lists.specs.flatMap(({ raw, value: spec }): Problem[] => {
     if (!isWorkedOut(spec))
       return strayFields(
@@ -37,26 +39,22 @@ export const derivedSpecsWorkOut: Rule = (input) => {
           ),
         ]
       : [];
-    const impossible = measured.impossible
-      .filter((item) => item.spec === spec.id)
-      .map(({ date, why }) =>
-        problemAt(
-          at(['inputs']),
-          'derived/impossible',
-          `the spec "${spec.id}" can't be worked out for ${date}: ${why}`,
-          'look at the readings of that day',
-        ),
-      );
-    const own = lists.readings
-      .filter(({ value }) => value.spec === spec.id)
-      .map((item) =>
-        problemAt(
-          item.raw.placeOf(['spec']),
-          'derived/reading',
-          `"${spec.id}" is worked out of other specs and has no readings of its own`,
-          'make a spec of its own for what was read',
-        ),
-      );
+    const impossible = (impossibles.get(spec.id) ?? []).map(({ date, why }) =>
+      problemAt(
+        at(['inputs']),
+        'derived/impossible',
+        `the spec "${spec.id}" can't be worked out for ${date}: ${why}`,
+        'look at the readings of that day',
+      ),
+    );
+    const own = (readings.get(spec.id) ?? []).map((item) =>
+      problemAt(
+        item.raw.placeOf(['spec']),
+        'derived/reading',
+        `"${spec.id}" is worked out of other specs and has no readings of its own`,
+        'make a spec of its own for what was read',
+      ),
+    );
     return [...mistakes, ...looped, ...impossible, ...own];
   });
 };

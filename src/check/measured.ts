@@ -1,3 +1,4 @@
+import type { Reading } from '../model/kinds.ts';
 import type { ReadEntry, ReadProject } from '../read/content.ts';
 import type { UsedComponent } from '../read/mdx.ts';
 import { type Problem, problemAt } from '../read/problem.ts';
@@ -21,8 +22,7 @@ function unmeasured(component: UsedComponent, entry: ReadEntry, project: ReadPro
   if (component.name !== 'Change' && Array.isArray(prop.literal)) return [];
   const wanted = component.props.find(({ name }) => name === 'state')?.literal;
   return [prop.literal].flat().flatMap((id): Problem[] => {
-    if (typeof id !== 'string' || !project.lists.specs.some(({ value }) => value.id === id))
-      return [];
+    if (typeof id !== 'string' || !isSpec(id, project)) return [];
     const workedOut = workedOutStates(id, entry.value.date, project);
     const states = workedOut ?? readStates(id, entry.value.date, project);
     const lacking = component.name === 'Change' ? lacksChange(states) : lacksValue(states, wanted);
@@ -43,7 +43,7 @@ function unmeasured(component: UsedComponent, entry: ReadEntry, project: ReadPro
 
 /** Whether a spec has a value by a day; one that is not there, or can't be worked out, is a problem of its own. */
 export function hasValueOn(id: string, day: Day, project: ReadProject): boolean {
-  if (!project.lists.specs.some(({ value }) => value.id === id)) return true;
+  if (!isSpec(id, project)) return true;
   if (isUnread(project) || hasMistake(id, project)) return true;
   return (workedOutStates(id, day, project) ?? readStates(id, day, project)).length > 0;
 }
@@ -52,10 +52,36 @@ function isUnread({ lost }: ReadProject): boolean {
   return lost.kinds.has('readings') || (lost.ids.get('readings')?.length ?? 0) > 0;
 }
 
+/** Specs and readings as entries ask for them. */
+interface LookedUp {
+  readonly specs: ReadonlySet<string>;
+  readonly readings: ReadonlyMap<string, readonly Reading[]>;
+}
+
+const kept = new WeakMap<ReadProject, LookedUp>();
+
+/** Looked up once for the thousands of values that a log shows. */
+function lookedUp(project: ReadProject): LookedUp {
+  const found = kept.get(project) ?? lookUp(project);
+  kept.set(project, found);
+  return found;
+}
+
+function lookUp({ lists }: ReadProject): LookedUp {
+  const readings = lists.readings.map(({ value }) => value);
+  return {
+    specs: new Set(lists.specs.map(({ value }) => value.id)),
+    readings: Map.groupBy(readings, ({ spec }) => spec),
+  };
+}
+
+function isSpec(id: string, project: ReadProject): boolean {
+  return lookedUp(project).specs.has(id);
+}
+
 function readStates(id: string, day: Day, project: ReadProject): string[] {
-  return project.lists.readings
-    .filter(({ value }) => value.spec === id && value.date <= day)
-    .map(({ value }) => value.state);
+  const readings = lookedUp(project).readings.get(id) ?? [];
+  return readings.filter(({ date }) => date <= day).map(({ state }) => state);
 }
 
 /** States of the values that a derived spec has by a day; undefined for one that is read. */

@@ -126,7 +126,7 @@ function compare(value: number, { u, U }: Spread, drawn: Drawn): CrossCheck {
 
 /** The drawn interval in the spec's unit, where it is the one to show; undefined where the GUM's agrees or nothing was drawn. */
 export function intervalToShow(worked: Worked, checks: CrossChecks): Interval | undefined {
-  if (worked.u === undefined) return undefined;
+  if (worked.u === undefined || checks.size === 0) return undefined;
   const check = checks.get(crossCheckKey(worked));
   if (check === undefined || check.agrees) return undefined;
   const [a, b] = [fromBaseUnit(check.low, worked.unit), fromBaseUnit(check.high, worked.unit)];

@@ -32,25 +32,21 @@ export interface Propagated extends Uncertain {
 /** Law of propagation of uncertainty (GUM 5.1.2, 5.2.2): sensitivities by symbolic derivative, sources carried on by their keys. */
 export function propagate(ready: ReadyCalculation, inputs: readonly Uncertain[]): Propagated {
   const values = inputs.map(({ value }) => value);
-  const sensitivities = inputs.map((input, index) =>
-    sensitivityTo(ready, index, values, standardUncertainty(input.components)),
-  );
+  const uncertainties = inputs.map(({ components }) => standardUncertainty(components));
+  const sensitivities = uncertainties.map((u, index) => sensitivityTo(ready, index, values, u));
   const components = mergeComponents(
     inputs.flatMap((input, index) =>
       scaleComponents(input.components, sensitivities[index] as number),
     ),
   );
   const u = standardUncertainty(components);
-  const parts = inputs.map(
-    (input, index) =>
-      Math.abs(sensitivities[index] as number) * standardUncertainty(input.components),
-  );
+  const parts = uncertainties.map((u, index) => Math.abs(sensitivities[index] as number) * u);
   const budget = inputs.map((input, index) => {
     const part = parts[index] as number;
     return {
       name: ready.names[index] as string,
       value: input.value,
-      u: standardUncertainty(input.components),
+      u: uncertainties[index] as number,
       sensitivity: sensitivities[index] as number,
       part,
       share: u === 0 ? 0 : (part / u) ** 2,

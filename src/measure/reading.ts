@@ -1,10 +1,11 @@
 import type { Standing } from '../ledger/standing.ts';
 import type { Instrument, Reading, Spec } from '../model/kinds.ts';
+import type { Day } from '../time/day.ts';
 import { type Quantity, showNumber } from '../units/quantity.ts';
 import { convertInterval, convertUnit } from '../units/unit.ts';
-import type { ValueOnDay } from './spec-value.ts';
+import type { SpecState, ValueOnDay } from './spec-value.ts';
 import { mean, standardDeviation } from './statistics.ts';
-import { type Component, spreadOf } from './uncertain.ts';
+import { type Component, type Spread, spreadOf } from './uncertain.ts';
 
 /** A reading worked out: its mean in the spec's unit, what is known of its uncertainty, and how. */
 export interface Measured extends ValueOnDay {
@@ -28,26 +29,76 @@ export function measure(
   const values = counted.map(({ value }) => convertUnit(value, reading.unit, spec.unit));
   const value = mean(values);
   const s = values.length > 1 ? standardDeviation(values) : undefined;
-  const components = [
-    ...repeatParts(reading, values, positions),
-    ...(instrument ? instrumentParts(reading, instrument, value, spec.unit) : []),
-  ];
   const readDecimals = Math.max(...counted.map(({ decimals }) => decimals));
-  return {
-    kind: 'read',
-    id: reading.id,
-    date: reading.date,
-    state: reading.state,
+  return new ReadValue({
     reading,
     unit: spec.unit,
     value,
     s,
     n: values.length,
-    components,
-    ...spreadOf(components),
     decimals: readDecimals + (reading.unit === spec.unit ? 0 : 1),
-  };
+    sources: () => [
+      ...repeatParts(reading, values, positions),
+      ...(instrument ? instrumentParts(reading, instrument, value, spec.unit) : []),
+    ],
+  });
 }
+
+/** A reading whose uncertainty is worked out when somebody asks. */
+class ReadValue implements Measured {
+  readonly kind = 'read';
+  readonly id: string;
+  readonly date: Day;
+  readonly state: SpecState;
+  readonly reading: Reading & Standing;
+  readonly unit: string;
+  readonly value: number;
+  readonly s: number | undefined;
+  readonly n: number;
+  readonly decimals: number;
+  #sources: () => readonly Component[];
+  #components: readonly Component[] | undefined;
+  #spread: Spread | undefined;
+
+  constructor({ reading, unit, value, s, n, decimals, sources }: ReadingFacts) {
+    this.id = reading.id;
+    this.date = reading.date;
+    this.state = reading.state;
+    this.reading = reading;
+    this.unit = unit;
+    this.value = value;
+    this.s = s;
+    this.n = n;
+    this.decimals = decimals;
+    this.#sources = sources;
+  }
+
+  get components(): readonly Component[] {
+    this.#components ??= this.#sources();
+    return this.#components;
+  }
+
+  get u(): number | undefined {
+    return this.#spreading.u;
+  }
+
+  get nu(): number {
+    return this.#spreading.nu;
+  }
+
+  get U(): number | undefined {
+    return this.#spreading.U;
+  }
+
+  get #spreading(): Spread {
+    this.#spread ??= spreadOf(this.components);
+    return this.#spread;
+  }
+}
+
+type ReadingFacts = Pick<Measured, 'reading' | 'unit' | 'value' | 's' | 'n' | 'decimals'> & {
+  readonly sources: () => readonly Component[];
+};
 
 /**
  * Type A: standard deviation of the mean, GUM 4.2.3.

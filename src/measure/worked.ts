@@ -1,10 +1,17 @@
+import { once } from '../book/once.ts';
 import { impossibleInput } from '../calc/work-out.ts';
 import type { Day } from '../time/day.ts';
 import { baseSlope, fromBaseUnit, toBaseUnit } from '../units/unit.ts';
 import { type Propagated, propagate } from './propagate.ts';
 import type { Recipe, RecipeInput } from './recipe.ts';
 import type { Interval, SpecState, SpecValue, ValueOnDay } from './spec-value.ts';
-import { scaleComponents, spreadOf, type Uncertain } from './uncertain.ts';
+import {
+  type Component,
+  type Spread,
+  scaleComponents,
+  spreadOf,
+  type Uncertain,
+} from './uncertain.ts';
 
 /** A value that was worked out of others on a day. */
 export interface Worked extends ValueOnDay {
@@ -30,7 +37,7 @@ export type ValuesBySpec = ReadonlyMap<string, readonly SpecValue[]>;
 
 /**
  * Works out all derived specs of a project, those that others need first. A spec in a ring, or with a recipe that can't be put together, has no values.
- * `intervalFor` gives the drawn interval of a value, in the spec's unit, where one is to be shown.
+ * `intervalFor` gives the drawn interval of the latest value, in the spec's unit, where one is to be shown; earlier ones are not drawn.
  */
 export function workOutAll(
   recipes: readonly Recipe[],
@@ -48,10 +55,8 @@ export function workOutAll(
     }
     const done = workOutOne(recipe, values);
     impossible.push(...done.impossible);
-    values.set(
-      recipe.spec.id,
-      done.values.map((worked) => ({ ...worked, interval: intervalFor(worked) })),
-    );
+    done.values.at(-1)?.drawnBy(intervalFor);
+    values.set(recipe.spec.id, done.values);
   };
   for (const recipe of recipes) if (waiting.has(recipe.spec.id)) workOut(recipe, []);
   return { values, impossible };
@@ -60,19 +65,97 @@ export function workOutAll(
 function workOutOne(
   recipe: Recipe,
   values: ReadonlyMap<string, readonly SpecValue[]>,
-): { values: Worked[]; impossible: Impossible[] } {
+): { values: WorkedValue[]; impossible: Impossible[] } {
   const impossible: Impossible[] = [];
-  const worked = occasionsOf(recipe, values).flatMap(({ date, state, sources }): Worked[] => {
-    const inputs = recipe.inputs.map((input, index) => inBase(input, sources[index]));
-    const why = impossibleInput(
-      recipe.ready,
-      inputs.map(({ value }) => value),
-    );
-    if (why === undefined) return [toSpecValue(recipe, { date, state, sources }, inputs)];
-    impossible.push({ spec: recipe.spec.id, date, why });
+  const worked = occasionsOf(recipe, values).flatMap((occasion): WorkedValue[] => {
+    const inputs = recipe.inputs.map((input, index) => valueInBase(input, occasion.sources[index]));
+    const why = impossibleInput(recipe.ready, inputs);
+    if (why === undefined) return [new WorkedValue(recipe, occasion, recipe.ready.value(inputs))];
+    impossible.push({ spec: recipe.spec.id, date: occasion.date, why });
     return [];
   });
   return { values: worked, impossible };
+}
+
+/**
+ * A worked-out value whose uncertainty is worked out when somebody asks: a decade of readings makes tens of thousands of values, and
+ * pages show the uncertainty of few of them.
+ */
+class WorkedValue implements Worked {
+  readonly kind = 'worked';
+  readonly id: string;
+  readonly date: Day;
+  readonly state: SpecState;
+  readonly unit: string;
+  readonly value: number;
+  readonly decimals: number;
+  readonly recipe: Recipe;
+  readonly sources: readonly (SpecValue | undefined)[];
+  #inputs: readonly Uncertain[] | undefined;
+  #base: Propagated | undefined;
+  #components: readonly Component[] | undefined;
+  #spread: Spread | undefined;
+  #interval: (() => Interval | undefined) | undefined;
+
+  constructor(recipe: Recipe, { date, state, sources }: Occasion, inBaseUnit: number) {
+    this.id = `on-${date}-${state}`;
+    this.date = date;
+    this.state = state;
+    this.unit = recipe.spec.unit;
+    this.value = fromBaseUnit(inBaseUnit, this.unit);
+    this.decimals = threeDigits(this.value);
+    this.recipe = recipe;
+    this.sources = sources;
+  }
+
+  drawnBy(intervalFor: (worked: Worked) => Interval | undefined): void {
+    this.#interval = once(() => intervalFor(this));
+  }
+
+  get inputs(): readonly Uncertain[] {
+    this.#inputs ??= this.recipe.inputs.map((input, index) => inBase(input, this.sources[index]));
+    return this.#inputs;
+  }
+
+  get base(): Propagated {
+    this.#base ??= propagate(this.recipe.ready, this.inputs);
+    return this.#base;
+  }
+
+  get components(): readonly Component[] {
+    this.#components ??= scaleComponents(
+      this.base.components,
+      1 / baseSlope(this.unit, this.value),
+    );
+    return this.#components;
+  }
+
+  get u(): number | undefined {
+    return this.#spreading.u;
+  }
+
+  get nu(): number {
+    return this.#spreading.nu;
+  }
+
+  get U(): number | undefined {
+    return this.#spreading.U;
+  }
+
+  get interval(): Interval | undefined {
+    return this.#interval?.();
+  }
+
+  get #spreading(): Spread {
+    this.#spread ??= spreadOf(this.components);
+    return this.#spread;
+  }
+}
+
+function valueInBase(input: RecipeInput, source: SpecValue | undefined): number {
+  if (input.from === 'constant') return input.value.value;
+  if (source === undefined) throw new Error(`this is our bug: no value for ${input.name}`);
+  return toBaseUnit(source.value, source.unit);
 }
 
 function inBase(input: RecipeInput, source: SpecValue | undefined): Uncertain {
@@ -81,32 +164,6 @@ function inBase(input: RecipeInput, source: SpecValue | undefined): Uncertain {
   return {
     value: toBaseUnit(source.value, source.unit),
     components: scaleComponents(source.components, baseSlope(source.unit, source.value)),
-  };
-}
-
-function toSpecValue(
-  recipe: Recipe,
-  { date, state, sources }: Occasion,
-  inputs: readonly Uncertain[],
-): Worked {
-  const { unit } = recipe.spec;
-  const base = propagate(recipe.ready, inputs);
-  const value = fromBaseUnit(base.value, unit);
-  const components = scaleComponents(base.components, 1 / baseSlope(unit, value));
-  return {
-    kind: 'worked',
-    id: `on-${date}-${state}`,
-    date,
-    state,
-    unit,
-    value,
-    components,
-    ...spreadOf(components),
-    decimals: threeDigits(value),
-    recipe,
-    sources,
-    inputs,
-    base,
   };
 }
 
