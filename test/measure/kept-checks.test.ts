@@ -27,7 +27,7 @@ function inFolder(use: (module: Module, file: string, book: Book) => Promise<voi
       const book = await openBook(content, { now: new Date('2030-01-01') });
       await use(
         await import('../../src/site/cross-checks.ts'),
-        join(work, 'cross-checks.json'),
+        join(work, 'cache/cross-checks/press.json'),
         book,
       );
     } finally {
@@ -38,9 +38,9 @@ function inFolder(use: (module: Module, file: string, book: Book) => Promise<voi
 
 test('the latest value of a derived spec is drawn once, and not again', () =>
   inFolder(async ({ refreshCrossChecks, keptCrossChecks }, file, book) => {
-    expect(await refreshCrossChecks(book)).toMatchObject({ drawn: 1 });
+    expect(await refreshCrossChecks(book.projects)).toMatchObject({ drawn: 1 });
     const kept = await readFile(file, 'utf8');
-    expect(await refreshCrossChecks(book)).toMatchObject({ drawn: 0 });
+    expect(await refreshCrossChecks(book.projects)).toMatchObject({ drawn: 0 });
     expect(await readFile(file, 'utf8')).toBe(kept);
     const checks = [...(await keptCrossChecks()).values()];
     // Half of 0.083 mm, in metres; the one before it, half of 0.413 mm, is history.
@@ -52,18 +52,18 @@ test('the latest value of a derived spec is drawn once, and not again', () =>
 test('a file that is not there, or broken, is as good as none', () =>
   inFolder(async ({ refreshCrossChecks, keptCrossChecks }, file, book) => {
     expect(await keptCrossChecks()).toEqual(new Map());
-    await refreshCrossChecks(book);
+    await refreshCrossChecks(book.projects);
     await writeFile(file, '{"half a fi');
     expect(await keptCrossChecks()).toEqual(new Map());
-    expect(await refreshCrossChecks(book)).toMatchObject({ drawn: 1 });
+    expect(await refreshCrossChecks(book.projects)).toMatchObject({ drawn: 1 });
   }));
 
 test('what no value asks for any more is let go', () =>
   inFolder(async ({ refreshCrossChecks, keptCrossChecks }, file, book) => {
-    await refreshCrossChecks(book);
+    await refreshCrossChecks(book.projects);
     const kept = JSON.parse(await readFile(file, 'utf8')) as Record<string, unknown>;
     await writeFile(file, JSON.stringify({ ...kept, old: Object.values(kept)[0] }));
     expect((await keptCrossChecks()).has('old')).toBe(true);
-    expect(await refreshCrossChecks(book)).toMatchObject({ drawn: 0 });
+    expect(await refreshCrossChecks(book.projects)).toMatchObject({ drawn: 0 });
     expect((await keptCrossChecks()).has('old')).toBe(false);
   }));
