@@ -1,6 +1,7 @@
 import fs from 'node:fs';
 import { syncBuiltinESMExports } from 'node:module';
 import os from 'node:os';
+import { setTimeout as wait } from 'node:timers/promises';
 import { isMainThread } from 'node:worker_threads';
 
 // Loaded into a command before anything else, so that it runs on another machine and day, as far as a program can tell.
@@ -27,7 +28,7 @@ Math.random = () => {
 const turned = <Items>(items: Items): Items =>
   Array.isArray(items) && cores > 1 ? (items.toReversed() as Items) : items;
 const { readdir, readdirSync } = fs;
-const { readdir: readdirLater } = fs.promises;
+const { readdir: readdirLater, readFile } = fs.promises;
 type Answer = (error: unknown, items?: unknown) => void;
 Object.assign(fs, {
   readdirSync: (...args: Parameters<typeof readdirSync>) => turned(readdirSync(...args)),
@@ -41,6 +42,11 @@ Object.assign(fs, {
 });
 Object.assign(fs.promises, {
   readdir: async (...args: Parameters<typeof readdirLater>) => turned(await readdirLater(...args)),
+  // What is read at once comes in no order either.
+  readFile: async (...args: Parameters<typeof readFile>) => {
+    await wait(Math.random() * cores);
+    return readFile(...args);
+  },
 });
 
 Object.assign(os, {
