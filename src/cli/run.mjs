@@ -1,6 +1,7 @@
 // Starts a command of src/cli on the Node that the project brings along. Plain JavaScript, so that any Node can read it.
 import { existsSync } from 'node:fs';
 import module from 'node:module';
+import os from 'node:os';
 
 const [major = 0] = process.versions.node.split('.').map(Number);
 if (major < 24) {
@@ -16,6 +17,10 @@ if (major < 24) {
 const [command, ...args] = process.argv.slice(2);
 // Without a command the version was all that was asked about: "npm test" starts like that.
 if (command === undefined) process.exit(0);
+
+// The pool that pictures are made in has four threads by itself, and reads how many it may have when it is first used.
+if (process.env.UV_THREADPOOL_SIZE === undefined)
+  process.env.UV_THREADPOOL_SIZE = String(Math.max(4, os.availableParallelism()));
 
 // glibc gives each thread a heap of its own and returns little of it, so hundreds of photos would hold twice the memory they need.
 // It reads how many heaps it may have when a process starts, so this process starts itself once more, in its own place.

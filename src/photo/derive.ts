@@ -120,8 +120,9 @@ async function workThrough(
   },
 ): Promise<Problem[]> {
   const cores = availableParallelism();
-  // The pool below the image library has four threads; where there are more cores, each picture gets several.
-  sharp.concurrency(Math.ceil(cores / 4));
+  // AVIF is cut into as many tiles as an encoder has threads, so that with more than one the bytes would depend on the cores.
+  // Every core has its photo, since `run.mjs` makes the pool below the image library as large.
+  sharp.concurrency(1);
   sharp.cache(false);
   const problems: Problem[] = [];
   const progress = listener && showProgress('Photos', jobs.length, listener);

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import type { AvifOptions, WebpOptions } from 'sharp';
 import type { PhotoRecord } from '../model/kinds.ts';
 import type { Frame } from './frame.ts';
+import { LIBRARY } from './library.ts';
 import { FORMATS, type PhotoSize } from './manifest.ts';
 
 /** Widths that are published, in pixels. */
@@ -30,10 +31,11 @@ export function isEdited({ hide, crop, straighten }: Edits): boolean {
   return (hide?.length ?? 0) > 0 || crop !== undefined || (straighten ?? 0) !== 0;
 }
 
-/** Names what is done to a photo; another name, other pixels. Raise the number when the steps themselves change. */
+/** Names what is done to a photo, and by what; another name, other pixels, since names are published as lasting. Raise the number when the steps themselves change. */
 export function recipeName({ hide, crop, straighten }: Edits, frame?: Frame): string {
   const steps = {
-    version: 3,
+    version: 4,
+    library: LIBRARY,
     encoders: ENCODERS,
     fill: FILL,
     areas: (hide ?? []).map(({ box, outline }) => box ?? outline),
