@@ -2,21 +2,39 @@ import type { Entry, Project } from './types.ts';
 
 /** Entries that link to a part, point at it in their video, or tell of one of its rows; in order. */
 export function entriesOfPart(project: Project, part: string): readonly Entry[] {
-  const ids = (rows: readonly { readonly id: string }[]) => rows.map(({ id }) => id);
-  const own = project.partRows.filter(({ id }) => id === part).map(({ rowId }) => rowId);
-  const about = new Set([
-    ...own,
-    ...ids(project.searches.filter((row) => row.part === part)),
-    ...ids(project.costs.filter(({ parts }) => parts.some(({ id }) => id === part))),
-    ...project.preparations.filter(({ parts }) => parts.includes(part)).map(({ rowId }) => rowId),
+  const index = indexes.get(project) ?? indexOf(project);
+  indexes.set(project, index);
+  return index.get(part) ?? [];
+}
+
+/** Of each project once: a page of every part asks. */
+const indexes = new WeakMap<Project, ReadonlyMap<string, readonly Entry[]>>();
+
+function indexOf(project: Project): ReadonlyMap<string, readonly Entry[]> {
+  const partOf = new Map(project.partRows.map(({ rowId, id }) => [rowId, id]));
+  const partsOf = partsOfRows(project);
+  const index = new Map<string, Entry[]>();
+  for (const entry of project.entries)
+    for (const part of new Set([
+      ...entry.links.flatMap((link) => partOf.get(/^part:(.*)$/s.exec(link)?.[1] ?? '') ?? []),
+      ...(entry.tells ?? []).flatMap((id) => partsOf.get(id) ?? []),
+      ...(entry.moments ?? []).flatMap((moment) => partOf.get(moment.part ?? '') ?? []),
+    ]))
+      index.set(part, [...(index.get(part) ?? []), entry]);
+  return index;
+}
+
+/** The parts that a row is about, by its id: a row of the part itself, a search for it, a cost or a preparation of it. */
+function partsOfRows({
+  partRows,
+  searches,
+  costs,
+  preparations,
+}: Project): ReadonlyMap<string, readonly string[]> {
+  return new Map([
+    ...partRows.map(({ rowId, id }) => [rowId, [id]] as const),
+    ...searches.map(({ id, part }) => [id, [part]] as const),
+    ...costs.map(({ id, parts }) => [id, parts.map((share) => share.id)] as const),
+    ...preparations.map(({ rowId, parts }) => [rowId, parts] as const),
   ]);
-  const links = new Set(own.map((id) => `part:${id}`));
-  return project.entries.filter(
-    (entry) =>
-      entry.links.some((link) => links.has(link)) ||
-      (entry.tells ?? []).some((id) => about.has(id)) ||
-      (entry.moments ?? []).some(
-        (moment) => moment.part !== undefined && own.includes(moment.part),
-      ),
-  );
 }

@@ -1,3 +1,4 @@
+import { findRow, ownId, readingId } from '../ledger/find-row.ts';
 import { toldOf } from '../ledger/withheld.ts';
 import type { Part } from '../model/kinds.ts';
 import { showMoney, toMinor, type WrittenAmount } from '../money/money.ts';
@@ -18,45 +19,45 @@ export function rowLine(project: Project, id: string, language: string): string 
   const nameOf = (
     records: readonly { readonly id: string; readonly name: string }[],
     key: string,
-  ) => records.find((record) => record.id === key)?.name ?? key;
+  ) => findRow(records, key)?.name ?? key;
 
   // The last of the rows that one was converted into, when a rate was corrected.
-  const cost = project.costs.findLast((row) => row.id === id);
+  const cost = findRow(project.costs, id) && project.costs.findLast((row) => row.id === id);
   if (cost) return `${showMoney(cost.counted, language)}, ${toldOf(cost, words)}`;
 
-  const hours = project.hours.find((row) => row.id === id);
+  const hours = findRow(project.hours, id);
   if (hours) return `${showDuration(hours.hours)} h, ${hours.what}`;
 
-  const reading = project.readings.find((row) => row.reading.id === id)?.reading;
+  const reading = findRow(project.readings, id, readingId)?.reading;
   if (reading) {
     const values = reading.values.map(({ value, decimals }) => value.toFixed(decimals)).join(', ');
     return `${nameOf(project.specs, reading.spec)}: ${values} ${reading.unit}`;
   }
-  const order = project.orders.find((row) => row.rowId === id);
+  const order = findRow(project.orders, id, ownId);
   if (order) return `${amountOf(order.amount)}, ${order.what}`;
 
-  const line = project.budgets.find((row) => row.id === id);
+  const line = findRow(project.budgets, id);
   if (line) {
     const purpose = line.phase ?? (line.category && words.money.categories[line.category]);
     return rows.amountFor(amountOf(line.amount), purpose ?? rows.contingency);
   }
 
-  const rate = project.rates.find((row) => row.id === id);
+  const rate = findRow(project.rates, id);
   if (rate) return `1 ${rate.from} = ${rate.rate} ${rate.to}, ${rate.source}`;
 
-  const search = project.searches.find((row) => row.id === id);
+  const search = findRow(project.searches, id);
   if (search)
     return `${nameOf(project.parts, search.part)}: ${words.parts.hunts.results[search.result]}`;
 
   const decision = describeDecision(project, id, words);
   if (decision) return decision.what;
-  const wait = project.waits.find((row) => row.id === id);
+  const wait = findRow(project.waits, id);
   if (wait) return rows.waits(nameOf(project.phases, wait.phase), wait.what);
-  const preparation = project.preparations.find((row) => row.rowId === id);
+  const preparation = findRow(project.preparations, id, ownId);
   if (preparation)
     return `${words.parts.preparations.kinds[preparation.kind]}, ${preparation.what}`;
 
-  const part = project.partRows.find((row) => row.rowId === id);
+  const part = findRow(project.partRows, id, ownId);
   return part && partLine(part, nameOf(project.sources, part.source), rows);
 }
 

@@ -1,3 +1,4 @@
+import { findRow, ownId, readingId } from '../ledger/find-row.ts';
 import { describeDecision } from '../parts/decision-lines.ts';
 import type { Day } from '../time/day.ts';
 import type { Words } from '../words/words.ts';
@@ -10,35 +11,33 @@ export function describeRow(
   words: Words,
 ): { readonly date: Day | undefined; readonly what: string } | undefined {
   const { rows } = words.log;
-  const dated = [...project.hours, ...project.costs].find((row) => row.id === id);
+  const dated = findRow(project.hours, id) ?? findRow(project.costs, id);
   if (dated) return dated;
 
-  const reading = project.readings.find((item) => item.reading.id === id)?.reading;
+  const reading = findRow(project.readings, id, readingId)?.reading;
   if (reading)
     return {
       date: reading.date,
-      what: rows.reading(
-        project.specs.find((spec) => spec.id === reading.spec)?.name ?? reading.spec,
-      ),
+      what: rows.reading(findRow(project.specs, reading.spec)?.name ?? reading.spec),
     };
 
-  const part = project.parts.find((item) => item.id === id);
+  const part = findRow(project.parts, id);
   if (part) return { date: undefined, what: part.name };
 
-  const search = project.searches.find((item) => item.id === id);
+  const search = findRow(project.searches, id);
   if (search)
     return {
       date: search.date,
-      what: rows.search(project.parts.find((item) => item.id === search.part)?.name ?? search.part),
+      what: rows.search(findRow(project.parts, search.part)?.name ?? search.part),
     };
 
-  const preparation = project.preparations.find((item) => item.rowId === id);
+  const preparation = findRow(project.preparations, id, ownId);
   if (preparation) return { date: preparation.date, what: preparation.what };
 
-  const order = project.orders.find((item) => item.rowId === id);
+  const order = findRow(project.orders, id, ownId);
   if (order) return { date: order.date, what: order.what };
 
-  const line = project.budgets.find((item) => item.id === id);
+  const line = findRow(project.budgets, id);
   if (line) {
     const purpose = line.phase ?? (line.category && words.money.categories[line.category]);
     return { date: line.date, what: rows.budget(purpose ?? rows.contingency) };
@@ -46,9 +45,9 @@ export function describeRow(
 
   const decision = describeDecision(project, id, words);
   if (decision) return decision;
-  const wait = project.waits.find((item) => item.id === id);
+  const wait = findRow(project.waits, id);
   if (wait) return { date: wait.date, what: rows.wait(wait.what) };
 
-  const rate = project.rates.find((item) => item.id === id);
+  const rate = findRow(project.rates, id);
   return rate && { date: rate.date, what: `1 ${rate.from} = ${rate.rate} ${rate.to}` };
 }

@@ -3,7 +3,7 @@ import { costsBy, costsByShare } from '../cost/costs.ts';
 import { hoursBy } from '../hours/hours.ts';
 import { type Standing, standsOn } from '../ledger/standing.ts';
 import { WITHHELD } from '../ledger/withheld.ts';
-import { specFigures } from '../measure/spec-figures.ts';
+import { type SpecFigures, specFigures } from '../measure/spec-figures.ts';
 import { partStates } from '../model/components.ts';
 import { costCategories } from '../model/cost-rows.ts';
 import { isKnownOn, lastStepOn, type PartState, stateOn } from '../parts/state.ts';
@@ -75,12 +75,20 @@ export function viewOf(project: Project, day: Day): View {
         ({ part }) => part.source,
       ),
     ),
-    specs: once(() => {
-      const values = project.valuesKnownOn(day);
-      return project.specs.map((spec) => specFigures(spec, values.get(spec.id) ?? [], day));
-    }),
+    specs: once(() => project.specs.flatMap(({ id }) => spec(id) ?? [])),
   };
-  const specIndex = once(() => new Map(lazy.specs().map((figures) => [figures.spec.id, figures])));
+  // One by one: an entry shows three of the hundreds that a large project has.
+  const specs = new Map(project.specs.map((one) => [one.id, one]));
+  const figures = new Map<string, SpecFigures>();
+  const spec = (id: string): SpecFigures | undefined => {
+    const one = specs.get(id);
+    const found = figures.get(id);
+    if (one === undefined || found) return found;
+    const values = project.valuesKnownOn(day).get(id) ?? [];
+    const made = deepFreeze(specFigures(one, values, day));
+    figures.set(id, made);
+    return made;
+  };
 
   return Object.freeze({
     project,
@@ -119,7 +127,7 @@ export function viewOf(project: Project, day: Day): View {
     get specs() {
       return lazy.specs();
     },
-    spec: (id: string) => specIndex().get(id),
+    spec,
   });
 }
 

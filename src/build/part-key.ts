@@ -29,13 +29,21 @@ export interface State {
   readonly hash: string;
 }
 
+let program: Promise<Hash> | undefined;
+
+/** The program that runs, read once. */
+async function hashProgram(): Promise<Hash> {
+  const hash = createHash('sha256');
+  for (const file of PROGRAM.files) await addFile(hash, file, file);
+  for (const folder of PROGRAM.folders) await addTree(hash, folder, folder);
+  const { node, icu, unicode } = process.versions;
+  return hash.update(JSON.stringify([node, icu, unicode, process.platform, process.arch]));
+}
+
 /** Reads every byte that pages are made from. */
 export async function stateOf(contentDir: string): Promise<State> {
-  const base = createHash('sha256');
-  for (const file of PROGRAM.files) await addFile(base, file, file);
-  for (const folder of PROGRAM.folders) await addTree(base, folder, folder);
-  const { node, icu, unicode } = process.versions;
-  base.update(JSON.stringify([node, icu, unicode, process.platform, process.arch]));
+  program ??= hashProgram();
+  const base = (await program).copy();
   await addFile(base, join(contentDir, 'site.yaml'), 'site.yaml');
 
   const projects = new Map<string, ProjectState>();

@@ -80,13 +80,25 @@ export function toDecimal(amount: Money): string {
 
 /** An amount as a reader of the language sees it: `£1,234.50`, a true minus sign before a credit. */
 export function showMoney(amount: Money, language: string): string {
-  const exponent = exponentOf(amount.currency) ?? 0;
+  const format = formatOf(amount.currency, language);
+  // The decimal text, not a double, so that no digit is lost in a large sum.
+  return format.format(toDecimal(amount) as Intl.StringNumericLiteral).replace('-', '−');
+}
+
+/** A format takes longer to make than to use a hundred times. */
+const formats = new Map<string, Intl.NumberFormat>();
+
+function formatOf(currency: string, language: string): Intl.NumberFormat {
+  const key = `${language} ${currency}`;
+  const made = formats.get(key);
+  if (made) return made;
+  const exponent = exponentOf(currency) ?? 0;
   const format = new Intl.NumberFormat(language, {
     style: 'currency',
-    currency: amount.currency,
+    currency,
     minimumFractionDigits: exponent,
     maximumFractionDigits: exponent,
   });
-  // The decimal text, not a double, so that no digit is lost in a large sum.
-  return format.format(toDecimal(amount) as Intl.StringNumericLiteral).replace('-', '−');
+  formats.set(key, format);
+  return format;
 }

@@ -1,4 +1,5 @@
 import type { Project } from '../book/types.ts';
+import { findRow } from '../ledger/find-row.ts';
 import type { Day } from '../time/day.ts';
 import type { Words } from '../words/words.ts';
 
@@ -8,17 +9,17 @@ export function describeDecision(
   id: string,
   { parts: { choices, survey } }: Words,
 ): { readonly date: Day; readonly what: string } | undefined {
-  const nameOf = (part: string) => project.parts.find((item) => item.id === part)?.name ?? part;
-  const finding = project.findings.find((row) => row.id === id);
+  const nameOf = (part: string) => findRow(project.parts, part)?.name ?? part;
+  const finding = findRow(project.findings, id);
   if (finding) {
     const { date, part, found, place } = finding;
     const [name, what] = [nameOf(part), survey.found[found]];
     const { rows } = choices;
     return { date, what: place ? rows.foundAt(name, what, place) : rows.found(name, what) };
   }
-  const candidate = project.candidates.find((row) => row.id === id);
+  const candidate = findRow(project.candidates, id);
   if (candidate) {
-    const source = project.sources.find((item) => item.id === candidate.source)?.name;
+    const source = findRow(project.sources, candidate.source)?.name;
     return {
       date: candidate.date,
       what: choices.rows.candidate(
@@ -27,6 +28,6 @@ export function describeDecision(
       ),
     };
   }
-  const choice = project.choices.find((row) => row.id === id);
+  const choice = findRow(project.choices, id);
   return choice && { date: choice.date, what: choices.rows.chosen(choice.because) };
 }

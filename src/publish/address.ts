@@ -1,5 +1,6 @@
 import type { Entry, Project } from '../book/types.ts';
 import { yearOf } from '../ledger/by-year.ts';
+import { findRow, ownId, readingId } from '../ledger/find-row.ts';
 
 /** The formats that entries are fed in. */
 export type FeedKind = 'atom' | 'json';
@@ -148,34 +149,31 @@ const BY_FIRST_ID: ReadonlySet<string> = new Set([
   'waits',
 ]);
 
+const saidId = ({ said }: { readonly said: string }): string => said;
+
 function rowAddress(to: Addresses, project: Project, id: string): string {
-  const reading = project.readings.find((item) => item.reading.id === id)?.reading;
+  const reading = findRow(project.readings, id, readingId)?.reading;
   if (reading) return to.reading(project, reading.spec, id);
-  const cost = project.costs.find((row) => row.id === id);
+  const cost = findRow(project.costs, id);
   if (cost) return `${to.ledgerYear(project, 'costs', yearOf(cost.date))}#${id}`;
-  if (project.rates.some((row) => row.id === id)) return `${to.costs(project)}#${id}`;
-  const worked = project.hours.find((row) => row.id === id);
+  if (findRow(project.rates, id)) return `${to.costs(project)}#${id}`;
+  const worked = findRow(project.hours, id);
   if (worked) return `${to.ledgerYear(project, 'hours', yearOf(worked.date))}#${id}`;
-  const order = project.orders.find((row) => row.rowId === id);
+  const order = findRow(project.orders, id, ownId);
   if (order) return `${to.budget(project)}#${order.id}`;
-  if (project.budgets.some((row) => row.id === id)) return `${to.budget(project)}#${id}`;
-  if (project.waits.some((row) => row.id === id)) return `${to.plan(project)}#${id}`;
-  if (project.findings.some((row) => row.id === id)) return `${to.survey(project)}#${id}`;
-  if ([...project.candidates, ...project.choices].some((row) => row.id === id))
+  if (findRow(project.budgets, id)) return `${to.budget(project)}#${id}`;
+  if (findRow(project.waits, id)) return `${to.plan(project)}#${id}`;
+  if (findRow(project.findings, id)) return `${to.survey(project)}#${id}`;
+  if (findRow(project.candidates, id) ?? findRow(project.choices, id))
     return `${to.choices(project)}#${id}`;
-  const said = project.corrections.find((item) => item.said === id);
+  const said = findRow(project.corrections, id, saidId);
   if (said && (said.by === undefined || BY_FIRST_ID.has(said.kind)))
     return to.correction(project, id);
-  const part = project.partRows.find((row) => row.rowId === id);
+  const part = findRow(project.partRows, id, ownId);
   // A part whose last row was withdrawn has no page any more.
   if (part)
-    return project.parts.some((item) => item.id === part.id)
-      ? to.part(project, part.id)
-      : to.corrections(project);
-  if (
-    project.searches.some((row) => row.id === id) ||
-    project.preparations.some((row) => row.rowId === id)
-  )
+    return findRow(project.parts, part.id) ? to.part(project, part.id) : to.corrections(project);
+  if (findRow(project.searches, id) ?? findRow(project.preparations, id, ownId))
     return `${to.parts(project)}#${id}`;
   // A cost row whose amount is withheld stands on no page by itself.
   return to.costs(project);

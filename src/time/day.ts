@@ -1,3 +1,5 @@
+import { formatOf } from './format-of.ts';
+
 /** A calendar day as `YYYY-MM-DD`, with no time and no zone; it sorts as text. */
 export type Day = string & { readonly day: unique symbol };
 
@@ -94,22 +96,18 @@ export function earliestDay(days: Iterable<Day | undefined>): Day | undefined {
 
 /** The calendar day of a moment in a time zone (IANA name). */
 export function dayIn(timeZone: string, moment: Date): Day {
-  return new Intl.DateTimeFormat('en-CA', { timeZone, dateStyle: 'short' }).format(moment) as Day;
+  return formatOf('en-CA', { timeZone, dateStyle: 'short' }).format(moment) as Day;
 }
 
 /** A day as a reader sees it, `8 March 2025` in British English; the zone plays no part. */
 export function showDay(day: Day, language: string): string {
-  return new Intl.DateTimeFormat(language, { timeZone: 'UTC', dateStyle: 'long' }).format(
-    new Date(day),
-  );
+  return formatOf(language, LONG).format(new Date(day));
 }
 
 /** A day in little space, `8 Mar 2025`. */
 export function showShortDay(day: Day, language: string): string {
-  return new Intl.DateTimeFormat(language, {
-    timeZone: 'UTC',
-    day: 'numeric',
-    month: 'short',
-    year: 'numeric',
-  }).format(new Date(day));
+  return formatOf(language, SHORT).format(new Date(day));
 }
+
+const LONG = { timeZone: 'UTC', dateStyle: 'long' } as const;
+const SHORT = { timeZone: 'UTC', day: 'numeric', month: 'short', year: 'numeric' } as const;

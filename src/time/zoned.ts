@@ -1,3 +1,5 @@
+import { formatOf } from './format-of.ts';
+
 /** A date and time as a clock on a wall shows it, in no zone: `2025-03-08T14:05:00`. */
 export type WallTime = string;
 
@@ -30,7 +32,7 @@ export function wallTimeIn(timeZone: string, moment: Date): WallTime {
 
 /** How far clocks of a zone are ahead of UTC at a moment, in milliseconds. */
 function offsetAt(timeZone: string, moment: number): number {
-  const parts = new Intl.DateTimeFormat('en', {
+  const parts = formatOf('en', {
     timeZone,
     hourCycle: 'h23',
     year: 'numeric',
