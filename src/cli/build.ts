@@ -11,6 +11,7 @@ import { checkAddresses } from './address-check.ts';
 import { findLeaks } from './leaks.ts';
 import { countProblems, describeProblems, plural } from './print-problems.ts';
 import { type Replacement, replaceFolder } from './replace-folder.ts';
+import { lap } from './stages.ts';
 import { terminal } from './terminal.ts';
 import { writeFeeds } from './write-feeds.ts';
 import { writeSearch } from './write-search.ts';
@@ -31,8 +32,10 @@ export async function buildSite({ verify = false } = {}): Promise<Book | undefin
   const started = performance.now();
   const noDir = contentDirProblem();
   if (noDir) return refuse(noDir);
+  lap('start');
 
   const book = await openBook(contentDir, { now: new Date() });
+  lap('read');
   const sound = !hasErrors(book.problems);
   const problems = [
     ...book.problems,
@@ -41,11 +44,13 @@ export async function buildSite({ verify = false } = {}): Promise<Book | undefin
       ? await derivePhotos(book, { contentDir, workDir, cacheDir }, { verify, listener: terminal })
       : []),
   ];
+  lap('photos');
   if (problems.length > 0) console.log(describeProblems(problems, contentDir));
   if (hasErrors(problems))
     return refuse(`${countProblems(problems)}. Nothing was built; ${shown} is as it was.`);
 
   const { drawn, seconds } = await refreshCrossChecks(book);
+  lap('draws');
   if (drawn > 0)
     console.log(
       `Drew ${plural(drawn, 'worked-out value')} a million times each, in ${seconds.toFixed(1)} s.`,
@@ -57,6 +62,7 @@ export async function buildSite({ verify = false } = {}): Promise<Book | undefin
     return refuse(`The build broke: ${failure}\nNothing was built; ${shown} is as it was.`);
   }
   await target.swapIn();
+  lap('swap');
   const entries = book.projects.reduce((count, project) => count + project.entries.length, 0);
   console.log(
     `Built ${shown}: ${plural(book.projects.length, 'project')}, ${plural(entries, 'entry', 'entries')}, in ${((performance.now() - started) / 1000).toFixed(1)} s.`,
@@ -69,12 +75,16 @@ async function render(target: Replacement, book: Book): Promise<string | undefin
   process.env.WITNESSMARK_OUT = target.fresh;
   try {
     await astroBuild({ logLevel: 'warn', mode: 'production' });
+    lap('pages');
     await writeFeeds(target.fresh, book);
+    lap('feeds');
     await writeSearch(target.fresh, book);
+    lap('search');
   } catch (error) {
     return (error as Error).message;
   }
   const leaks = await findLeaks(target.fresh, contentDir, identityTexts(book));
+  lap('leaks');
   return leaks.length > 0 ? `these files must not be published: ${leaks.join(', ')}` : undefined;
 }
 

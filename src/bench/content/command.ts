@@ -1,16 +1,16 @@
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
-import { SIZES, type SizeName, scaled } from '../bench/content/size.ts';
-import { writeContent } from '../bench/content/write.ts';
+import { SIZES, type SizeName, scaled } from './size.ts';
+import { writeContent } from './write.ts';
 
-const HELP = `npm run bench-content -- M FOLDER [--share 0.5] [--seed 1]
+const HELP = `npm run bench -- content M FOLDER [--share 0.5] [--seed 1]
 
 Writes a made-up content folder of the size M or L into a new folder.
   --share  takes so much of the entries, rows and specs
 `;
 
 /** Writes what the bench measures, to look at or to profile. */
-export async function main(args: readonly string[]): Promise<number> {
+export async function contentCommand(args: readonly string[]): Promise<number> {
   try {
     const { values, positionals } = parseArgs({
       args: [...args],
