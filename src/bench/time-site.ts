@@ -3,19 +3,17 @@ import { join } from 'node:path';
 import { contentDir } from '../site/folders.ts';
 import { writeBareSite } from './bare-astro.ts';
 import { appendHours, changeReading, leaveOneUnmarked } from './change-row.ts';
-import { SIZES, type SizeName } from './content/size.ts';
+import { sizeNamed } from './content/size.ts';
 import { writeContent } from './content/write.ts';
 import { runCommand, runMeasured, type Took } from './run-measured.ts';
-
-/** The content folder as it is, or one of the made-up sizes. */
-export type Size = 'S' | SizeName;
 
 /** What a build took, with the seconds of its stages. */
 export type Build = Took & { readonly stages: Readonly<Record<string, number>> };
 
 /** All that is measured of one content folder. */
 export interface SiteTimes {
-  readonly size: Size;
+  /** `S`, the content folder as it is, or the name of a made-up size. */
+  readonly size: string;
   /** Records of the content folder. */
   readonly rows: number;
   readonly pages: number;
@@ -33,13 +31,14 @@ export interface SiteTimes {
 
 /** Builds a content folder cold, warm and after one changed row, and a bare Astro site of as many pages; every build in a process of its own. */
 export async function timeSite(
-  size: Size,
+  size: string,
   folder: string,
   told: (what: string) => void,
 ): Promise<SiteTimes> {
   const content = join(folder, 'content');
-  if (size === 'S') await cp(contentDir, content, { recursive: true });
-  else await writeContent(content, SIZES[size]);
+  const madeUp = sizeNamed(size);
+  if (madeUp === undefined) await cp(contentDir, content, { recursive: true });
+  else await writeContent(content, madeUp);
   await leaveOneUnmarked(content);
   told('content is written');
 

@@ -3,13 +3,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { changeReading } from '../../src/bench/change-row.ts';
-import { rowCounts, SIZES, scaled } from '../../src/bench/content/size.ts';
+import { rowCounts, type Size, sizeNamed } from '../../src/bench/content/size.ts';
 import { writeContent } from '../../src/bench/content/write.ts';
 import { openBook } from '../../src/book/open.ts';
 import { rowKinds } from '../../src/model/kinds.ts';
 import { readContent } from '../../src/read/content.ts';
 
-const SMALL = { ...scaled(SIZES.M, 0.04), projects: 2, photos: 1 };
+const SMALL: Size = { ...(sizeNamed('M/25') as Size), projects: 2, photos: 1 };
 
 let home = '';
 beforeAll(async () => {
@@ -72,3 +72,9 @@ async function textsOf(folder: string): Promise<string[]> {
       .map(async (file) => `${file} ${await readFile(join(folder, file), 'latin1')}`),
   );
 }
+
+it('knows sizes by name, and parts of them', () => {
+  expect(sizeNamed('M')).toMatchObject({ projects: 5, entries: 200, rows: 10_000, systems: 25 });
+  expect(sizeNamed('L/10')).toMatchObject({ projects: 20, entries: 15, rows: 1500, systems: 4 });
+  for (const name of ['', 'S', 'm', 'M/0', 'M/x']) expect(sizeNamed(name)).toBeUndefined();
+});

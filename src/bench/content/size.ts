@@ -10,16 +10,17 @@ export interface Size {
 }
 
 /** The sizes that a made-up content folder is written in. */
-export const SIZES = {
+const SIZES = {
   M: { projects: 5, entries: 200, rows: 10_000, systems: 25, photos: 8 },
   L: { projects: 20, entries: 150, rows: 15_000, systems: 38, photos: 8 },
 } as const satisfies Record<string, Size>;
 
-export type SizeName = keyof typeof SIZES;
-
-/** A size with so many times the rows, entries and specs in as many projects. */
-export function scaled(size: Size, share: number): Size {
-  const part = (count: number) => Math.max(2, Math.round(count * share));
+/** `M` or `L`, or a part of one, `M/8`: an eighth of the rows, entries and specs in as many projects. */
+export function sizeNamed(name: string): Size | undefined {
+  const [, letter = '', parts = '1'] = /^([ML])(?:\/([1-9]\d?))?$/.exec(name) ?? [];
+  if (!Object.hasOwn(SIZES, letter)) return undefined;
+  const size = SIZES[letter as keyof typeof SIZES];
+  const part = (count: number) => Math.max(2, Math.round(count / Number(parts)));
   return {
     projects: size.projects,
     entries: part(size.entries),
