@@ -38,26 +38,29 @@ export async function benchSite(args: readonly string[]): Promise<number> {
     return 2;
   }
   console.log(`Node ${process.versions.node}, ${availableParallelism()} cores\n`);
+  const measured = { date: new Date().toISOString(), commit: await commit() };
+  const machine = { cores: availableParallelism(), node: process.versions.node };
   const sites: SiteTimes[] = [];
-  for (const size of wanted.sizes) sites.push(await inFreshFolder(size));
-  const run: Run = {
-    ...{ date: new Date().toISOString(), commit: await commit() },
-    ...{ cores: availableParallelism(), node: process.versions.node },
-    ...{ p: exponent(sites, ({ cold }) => cold.seconds), sites },
-  };
+  const run = (): Run => ({
+    ...{ ...measured, ...machine, sites },
+    p: exponent(sites, ({ cold }) => cold.seconds),
+  });
+  for (const size of wanted.sizes) {
+    sites.push(await inFreshFolder(size));
+    // After each, since the next may take an hour or be broken off.
+    await mkdir(workDir, { recursive: true });
+    await writeFile(join(workDir, 'bench.json'), `${JSON.stringify(run(), undefined, 2)}\n`);
+  }
   console.log(`\n${siteTable(sites)}`);
-  const file = join(workDir, 'bench.json');
-  await mkdir(workDir, { recursive: true });
-  await writeFile(file, `${JSON.stringify(run, undefined, 2)}\n`);
   if (wanted.keep) {
     await mkdir(dirname(HISTORY), { recursive: true });
-    await appendFile(HISTORY, `${JSON.stringify(run)}\n`);
+    await appendFile(HISTORY, `${JSON.stringify(run())}\n`);
   }
   return 0;
 }
 
 async function inFreshFolder(size: string): Promise<SiteTimes> {
-  const folder = await mkdtemp(join(tmpdir(), `witnessmark-bench-${size}-`));
+  const folder = await mkdtemp(join(tmpdir(), `witnessmark-bench-${size.replace('/', '-')}-`));
   const started = performance.now();
   const told = (what: string) =>
     console.log(`${size}: ${what}, after ${((performance.now() - started) / 1000).toFixed(0)} s`);

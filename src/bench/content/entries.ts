@@ -90,7 +90,8 @@ function specOf(scene: Scene): string | undefined {
   if (sessions.length === 0) return undefined;
   const { system } = scene.chance.pick(sessions);
   const { measured, derived } = system.plan;
-  return specId(system, scene.chance.pick(scene.chance.happens(0.6) ? measured : derived).key);
+  const keys = (scene.chance.happens(0.6) ? measured : derived).map(({ key }) => key);
+  return specId(system, scene.chance.pick(keys));
 }
 
 function figure(scene: Scene): string {
