@@ -18,8 +18,8 @@ const figures = (stage: string): Line => ({
   grows: true,
 });
 
-const stage = (name: string): Line => ({
-  what: `  of it ${name}, s`,
+const stage = (name: string, label = name): Line => ({
+  what: `  of it ${label}, s`,
   of: ({ cold }) => cold.stages[name] ?? Number.NaN,
   decimals: 2,
   grows: true,
@@ -40,7 +40,8 @@ const LINES: readonly Line[] = [
   ...['read', 'check', 'book', 'figures'].map(figures),
   { what: '  memory at the most, MB', of: (times) => times.figures.peak, grows: true },
   ...build('cold', ({ cold }) => cold),
-  ...['read', 'photos', 'draws', 'pages', 'feeds', 'search', 'leaks'].map(stage),
+  stage('read', 'read, check and book'),
+  ...['photos', 'draws', 'pages', 'feeds', 'search', 'leaks'].map((name) => stage(name)),
   { what: 'sharp alone for the photos, s', of: ({ sharp }) => sharp.seconds, decimals: 2 },
   ...build('nothing changed', ({ warm }) => warm),
   ...build('a row of hours more', ({ afterHours }) => afterHours),
