@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import type { Book } from '../book/types.ts';
 import { findLeaks } from '../cli/leaks.ts';
 import { replaceFolder } from '../cli/replace-folder.ts';
+import { lap } from '../cli/stages.ts';
 import { writeFeeds } from '../cli/write-feeds.ts';
 import { writeSearch } from '../cli/write-search.ts';
 import { wholeNumbers } from '../dossier/identity.ts';
@@ -21,14 +22,20 @@ export async function finishSite(
   const target = await replaceFolder(siteDir, workDir);
   try {
     const [made] = await Promise.all([parts, renderSharedPages(target.fresh, content)]);
+    lap('pages');
     await joinParts(target.fresh, made, join(workDir, 'public'));
+    lap('join');
     const texts = new Map(made.flatMap((part) => Object.entries(part.texts)));
     await writeFeeds(target.fresh, book, texts);
+    lap('feeds');
     await writeSearch(target.fresh, book);
+    lap('search');
     const leaks = await findLeaks(target.fresh, contentDir, identityTexts(book));
     if (leaks.length > 0) throw new Error(`these files must not be published: ${leaks.join(', ')}`);
+    lap('leaks');
     if ((await stateOf(contentDir)).hash !== state.hash) throw new Error(CHANGED);
     await target.swapIn();
+    lap('swap');
     return undefined;
   } catch (error) {
     await target.discard();

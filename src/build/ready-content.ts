@@ -3,6 +3,7 @@ import type { Book } from '../book/types.ts';
 import { checkContent } from '../check/check.ts';
 import { checkAddresses } from '../cli/address-check.ts';
 import { describeProblems, plural } from '../cli/print-problems.ts';
+import { lap } from '../cli/stages.ts';
 import { terminal } from '../cli/terminal.ts';
 import { derivePhotos } from '../photo/derive.ts';
 import { type ReadContent, readContent } from '../read/content.ts';
@@ -30,10 +31,12 @@ export interface ReadyOptions {
 
 /** Reads and checks all content and says what is wrong; where nothing is, makes photos and draws values. */
 export async function readyContent({ verify, only }: ReadyOptions): Promise<ReadyContent> {
+  lap('start');
   const state = await stateOf(contentDir);
   const content = await readContent(contentDir);
   const found = checkContent(content, new Date());
   const book = makeBook(content, { problems: found });
+  lap('read');
   const sound = !hasErrors(found);
   const problems = [
     ...found,
@@ -46,6 +49,7 @@ export async function readyContent({ verify, only }: ReadyOptions): Promise<Read
         )
       : []),
   ];
+  lap('photos');
   if (problems.length > 0) console.log(describeProblems(problems, contentDir));
   if (!hasErrors(problems)) {
     const chosen = book.projects.filter(({ id }) => only?.includes(id) ?? true);
@@ -55,6 +59,7 @@ export async function readyContent({ verify, only }: ReadyOptions): Promise<Read
         `Drew ${plural(drawn, 'worked-out value')} a million times each, in ${seconds.toFixed(1)} s.`,
       );
   }
+  lap('draws');
   return { state, content, book, problems };
 }
 
