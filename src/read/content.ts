@@ -19,11 +19,12 @@ import {
   type RecordFile,
   readContentFile,
 } from './files.ts';
+import { cutFrontMatter } from './front-matter.ts';
 import { type MarkFiles, readMarkFiles } from './mark-files.ts';
 import { type EntryBody, readMdx } from './mdx.ts';
 import { type Problem, problemAt } from './problem.ts';
 import type { RawRecord } from './raw.ts';
-import { decodeText } from './text.ts';
+import { decodeText, decodeTyped } from './text.ts';
 import { type Understood, understand } from './understand.ts';
 import { type ReadRecords, readYamlList, readYamlRecord } from './yaml.ts';
 
@@ -92,9 +93,10 @@ async function readText(
   { contentDir, instead }: Folder,
   file: string,
   problems: Problem[],
+  decode = decodeText,
 ): Promise<string | undefined> {
   const bytes = instead.get(file) ?? (await readContentFile(contentDir, file));
-  const text = decodeText(bytes, file);
+  const text = decode(bytes, file);
   if (typeof text === 'string') return text;
   problems.push(text);
   return undefined;
@@ -245,28 +247,37 @@ async function readEntry(
   file: string,
   problems: Problem[],
 ): Promise<ReadEntry | undefined> {
-  const text = await readText(folder, file, problems);
+  const text = await readText(folder, file, problems, decodeTyped);
   if (text === undefined) return undefined;
-  const frontMatter = /^---\r?\n([\s\S]*?)\r?\n---[ \t]*(?:\r?\n|$)/.exec(text);
-  if (!frontMatter) {
-    problems.push(
-      problemAt(
-        { file, line: 1, column: 1 },
-        'entry/no-front-matter',
-        'the entry has no front matter',
-        'start the file with "---", title, date, phase, summary, "---"',
-      ),
-    );
+  const cut = cutFrontMatter(text);
+  if (typeof cut !== 'object') {
+    problems.push(noFrontMatter(file, cut));
     return undefined;
   }
 
   const info = one(
-    readYamlRecord(frontMatter[1] ?? '', file, { lines: 1 }),
+    readYamlRecord(cut.frontMatter.normalize('NFC'), file, { lines: 1 }),
     singleKinds.entry,
     'front matter',
     problems,
   );
-  const { body, problems: broken } = readMdx(text, file);
+  const { body, problems: broken } = readMdx(cut.rest, file);
   problems.push(...broken);
   return info && { ...info, file, slug: file.replace(/^.*\//, '').replace(/\.mdx$/, ''), body };
+}
+
+function noFrontMatter(file: string, line: number | undefined): Problem {
+  if (line === undefined)
+    return problemAt(
+      { file, line: 1, column: 1 },
+      'entry/no-front-matter',
+      'the entry has no front matter',
+      'start the file with "---", title, date, phase, summary, "---"',
+    );
+  return problemAt(
+    { file, line, column: 1 },
+    'entry/front-matter-end',
+    'the front matter ends at this line, which is more than "---"',
+    'end the front matter with a line "---", and start no other line of it with "---" or "+++"',
+  );
 }

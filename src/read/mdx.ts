@@ -1,4 +1,5 @@
 import { mdxToMdast } from 'satteri';
+import { hasManySigns, parseElsewhere } from './mdx-apart.ts';
 import { type Place, type Problem, problemAt } from './problem.ts';
 
 /** A property as written on a component: its literal value, or undefined where it isn't a literal. */
@@ -42,9 +43,12 @@ interface MdxNode {
   readonly position?: { readonly start: { readonly line: number; readonly column: number } };
 }
 
+/** Deeper than any page needs. */
+const MAX_DEPTH = 60;
+
 /**
  * Reads an entry's MDX with the parser that will render it, so that both see the same page.
- * `text` is the whole file, front matter included, so that lines count as in an editor.
+ * `text` is the whole file, with its front matter or blanks in place of it, so that lines count as in an editor.
  */
 export function readMdx(text: string, file: string): { body: EntryBody; problems: Problem[] } {
   const components: UsedComponent[] = [];
@@ -53,8 +57,12 @@ export function readMdx(text: string, file: string): { body: EntryBody; problems
   const lines = text.split('\n');
   let words = 0;
 
-  function walk(node: MdxNode): void {
+  function walk(node: MdxNode, depth: number): void {
     const place = placeOf(node, file);
+    if (depth > MAX_DEPTH) {
+      problems.push(problemAt(place, 'mdx/too-deep', `nested deeper than ${MAX_DEPTH} levels`));
+      return;
+    }
     if (node.type === 'mdxjsEsm')
       problems.push(
         problemAt(
@@ -65,7 +73,7 @@ export function readMdx(text: string, file: string): { body: EntryBody; problems
         ),
       );
     if (node.type === 'mdxFlowExpression' || node.type === 'mdxTextExpression') {
-      if (!/^\s*\/\*[\s\S]*\*\/\s*$/.test(node.value ?? ''))
+      if (!isComment(node.value ?? ''))
         problems.push(
           problemAt(
             place,
@@ -75,7 +83,7 @@ export function readMdx(text: string, file: string): { body: EntryBody; problems
           ),
         );
     }
-    if (node.type === 'image' || (node.type.startsWith('mdxJsx') && node.name === 'img'))
+    if (node.type.startsWith('image') || (node.type.startsWith('mdxJsx') && node.name === 'img'))
       problems.push(
         problemAt(
           place,
@@ -90,15 +98,21 @@ export function readMdx(text: string, file: string): { body: EntryBody; problems
       links.push({ ...place, url: node.url });
     if (node.type === 'text')
       words += node.value?.split(/\s+/).filter((word) => /\w/.test(word)).length ?? 0;
-    for (const child of node.children ?? []) walk(child);
+    for (const child of node.children ?? []) walk(child, depth + 1);
   }
 
   try {
-    walk(mdxToMdast(text, {}) as unknown as MdxNode);
+    if (hasManySigns(text)) parseElsewhere(text);
+    walk(mdxToMdast(text, {}) as unknown as MdxNode, 0);
   } catch (error) {
     problems.push(brokenMdx(error as Error, file));
   }
   return { body: { components, links, words }, problems };
+}
+
+/** One comment or several, with nothing of a program before, between or after them. */
+function isComment(program: string): boolean {
+  return program.trim() !== '' && program.replace(/\/\*[\s\S]*?\*\//g, '').trim() === '';
 }
 
 function placeOf(node: MdxNode, file: string): Place {
@@ -159,6 +173,8 @@ function readLiteral(source: string): PropValue | undefined {
 }
 
 function brokenMdx(error: Error, file: string): Problem {
+  if (error instanceof RangeError)
+    return problemAt({ file, line: 1, column: 1 }, 'mdx/too-deep', 'nested too deeply to be read');
   const match = /^(\d+):(\d+): ([\s\S]*?)(?: \((?:mdx|micromark)[^)]*\))?$/.exec(
     error.message.trim(),
   );
