@@ -90,9 +90,12 @@ export const day = () =>
   readBy<Day>(
     'date',
     (value) => {
+      const day = parseDay(value);
+      if (day !== undefined && !/^(1[89]|2[01])/.test(day))
+        return { wrong: 'lies outside of the years 1800 to 2199', fix: 'correct the year' };
       const guess = guessDay(value);
       return (
-        parseDay(value) ?? {
+        day ?? {
           wrong: 'is not a date',
           fix: guess ? `write "${guess}"` : 'write year-month-day, like 2025-03-08',
           mend: guess,
@@ -164,7 +167,7 @@ export const decimal = () =>
   readBy<string>(
     'number',
     (value) =>
-      /^\d+(\.\d+)?$/.test(value)
+      /^\d{1,15}(\.\d{1,15})?$/.test(value)
         ? value
         : {
             wrong: 'is not a decimal number',

@@ -249,6 +249,17 @@ async function readEntry(
 ): Promise<ReadEntry | undefined> {
   const text = await readText(folder, file, problems, decodeTyped);
   if (text === undefined) return undefined;
+  // The renderer ends a line there, and nobody else does: what is code for one could be text for the other.
+  const lone = /\r(?!\n)/.exec(text);
+  if (lone !== null) {
+    const before = text.slice(0, lone.index).split('\n');
+    const place = { file, line: before.length, column: (before.at(-1)?.length ?? 0) + 1 };
+    const said = 'a carriage return stands where no line ends';
+    problems.push(
+      problemAt(place, 'entry/line-end', said, 'save the file with line ends of one kind'),
+    );
+    return undefined;
+  }
   const cut = cutFrontMatter(text);
   if (typeof cut !== 'object') {
     problems.push(noFrontMatter(file, cut));

@@ -27,7 +27,17 @@ export interface Mend {
 /** Makes an error at a place. */
 export function problemAt(place: Place, code: string, message: string, fix?: string): Problem {
   const { file, line, column } = place;
-  return { level: 'error', code, file, line, column, message, ...(fix ? { fix } : {}) };
+  const said = { message: visible(message), ...(fix ? { fix: visible(fix) } : {}) };
+  return { level: 'error', code, file, line, column, ...said };
+}
+
+// biome-ignore lint/suspicious/noControlCharactersInRegex: characters that would do something to the terminal they are printed on
+const UNSEEN =
+  /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff]/g;
+
+/** A text in which what a terminal would obey, or nobody would see, is written out as `\u001b`. */
+export function visible(text: string): string {
+  return text.replace(UNSEEN, (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`);
 }
 
 /** The same problem, with its sole mend where there is one. */
