@@ -77,7 +77,8 @@ export async function readContent(contentDir: string, looking: Looking = {}): Pr
   const listed = await listContent(contentDir, looking);
   const problems = [...listed.problems];
   const folder = { contentDir, instead: looking.instead ?? new Map() };
-  const site = await readSite(folder, problems);
+  const linked = problems.some(({ file, code }) => file === 'site.yaml' && code === 'file/link');
+  const site = linked ? undefined : await readSite(folder, problems);
   const projects: ReadProject[] = [];
   for (const files of listed.projects) projects.push(await readProject(folder, files, problems));
   return { site, projects, problems };

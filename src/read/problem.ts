@@ -31,13 +31,15 @@ export function problemAt(place: Place, code: string, message: string, fix?: str
   return { level: 'error', code, file, line, column, ...said };
 }
 
-// biome-ignore lint/suspicious/noControlCharactersInRegex: characters that would do something to the terminal they are printed on
-const UNSEEN =
-  /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff]/g;
+/** What a terminal would obey, or nobody would see. */
+const UNSEEN = /(?![\t\n])[\p{Cc}\p{Cf}\u2028\u2029]/gu;
 
-/** A text in which what a terminal would obey, or nobody would see, is written out as `\u001b`. */
+/** A text in which every such character is written out, as `\u001b`. */
 export function visible(text: string): string {
-  return text.replace(UNSEEN, (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`);
+  return text.replace(
+    UNSEEN,
+    (sign) => `\\u${(sign.codePointAt(0) ?? 0).toString(16).padStart(4, '0')}`,
+  );
 }
 
 /** The same problem, with its sole mend where there is one. */

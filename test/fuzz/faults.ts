@@ -65,8 +65,7 @@ export async function faultsOf(folder: string, tried: Case): Promise<string[]> {
   }
 }
 
-// biome-ignore lint/suspicious/noControlCharactersInRegex: characters that would do something to a terminal
-const UNSHOWABLE = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f]/;
+const UNSHOWABLE = /(?![\t\n])\p{Cc}/u;
 const OURS = /\[object|undefined|\bNaN\b/;
 
 function faultsOfProblem(problem: Problem, changed: FileBytes): string[] {
