@@ -63,7 +63,8 @@ export const text = (facts: FieldFacts = {}) =>
     'text',
     (value) => {
       if (value === '') return { wrong: 'is empty' };
-      if (/^[=+\-@\t\r]/.test(value))
+      // Spreadsheets in Japanese and Chinese run the wide forms of the signs too.
+      if (/^[=+\-@＝＋－＠\t\r]/.test(value))
         return {
           wrong: `starts with "${value[0]}", which a spreadsheet would run as a formula`,
           fix: 'start with a word',

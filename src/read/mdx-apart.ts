@@ -17,8 +17,12 @@ const PARSE = `import('satteri').then(({ mdxToMdast }) => {
   try { mdxToMdast(require('node:fs').readFileSync(0, 'utf8'), {}); } catch {}
 })`;
 
+/** Texts that can be parsed; one is read again and again while its entry is looked at. */
+const survived = new Set<string>();
+
 /** Parses a text in a process of its own first. @throws when that process does not survive it. */
 export function parseElsewhere(text: string): void {
+  if (survived.has(text)) return;
   const { signal, status } = spawnSync(process.execPath, ['-e', PARSE], {
     input: text,
     stdio: ['pipe', 'ignore', 'ignore'],
@@ -27,4 +31,5 @@ export function parseElsewhere(text: string): void {
   // Windows knows no signals; what ends a process there is a large status.
   if (signal !== null || (status ?? 0) > 1)
     throw new RangeError('the parser does not survive this text');
+  survived.add(text);
 }

@@ -73,6 +73,7 @@ dossier: { costs: rows, photos: all }
   callouts:
     - { at: [0.31, 0.4], part: gib }
     - { at: [0.1, 0.8], to: [0.6, 0.8], spec: ram-play }
+    - { at: [0.5, 0.5], label: A crack }
 `,
   'press/ledger/costs-more.yaml': `- id: c-010
   date: 2025-03-20
