@@ -5,7 +5,7 @@ import { faultsOf, filesOf } from './faults.ts';
 import { isSound, openWith, removeFolder, soundFolder } from './open-mutated.ts';
 
 /** How many cases are tried; a long run is asked for. */
-const CASES = Number(process.env.WITNESSMARK_FUZZ ?? 1_500);
+const CASES = Number(process.env.WITNESSMARK_FUZZ ?? 1_250);
 
 const cases = fc.record({
   files: fc.array(fc.nat(), { minLength: 1, maxLength: 2 }),
