@@ -120,23 +120,32 @@ function placeOf(node: MdxNode, file: string): Place {
 }
 
 function componentOf(node: MdxNode, place: Place, lines: readonly string[]): UsedComponent {
-  const props = (node.attributes ?? []).map((attribute): WrittenProp => {
+  const props = (node.attributes ?? []).map((attribute, index): WrittenProp => {
     const name = attribute.name ?? '…';
     const source =
       typeof attribute.value === 'object' && attribute.value !== null
         ? `{${(attribute.value as { value: string }).value}}`
         : JSON.stringify(attribute.value ?? true);
     const literal = attribute.type === 'mdxJsxAttribute' ? literalOf(attribute.value) : undefined;
-    return { ...findProp(place, name, lines), name, source, literal };
+    const at = index < MOST_LOOKED_FOR ? findProp(place, name, lines) : place;
+    return { ...at, name, source, literal };
   });
   return { ...place, name: node.name ?? '', props };
 }
 
+/** No component has so many properties, and no property stands so far from the start of its component. */
+const MOST_LOOKED_FOR = 100;
+const FARTHEST = 5_000;
+
 /** The parser gives no place for a property, so its name is looked for from its component on, outside of all values. */
 function findProp(from: Place, name: string, lines: readonly string[]): Place {
-  const text = lines.slice(from.line - 1, from.line + 40).join('\n');
+  const text = lines
+    .slice(from.line - 1, from.line + 40)
+    .map((line, index) => line.slice(index === 0 ? from.column - 1 : 0).slice(0, FARTHEST))
+    .join('\n')
+    .slice(0, FARTHEST);
   const tokens = /"[^"]*"?|'[^']*'?|[{}]|[\w$:.-]+/g;
-  tokens.lastIndex = from.column;
+  tokens.lastIndex = 1;
   let depth = 0;
   // The first word is the component's own name.
   tokens.exec(text);
@@ -145,8 +154,9 @@ function findProp(from: Place, name: string, lines: readonly string[]): Place {
     if (match[0] === '}') depth--;
     if (depth > 0 || match[0] !== name) continue;
     const before = text.slice(0, match.index).split('\n');
-    const line = from.line + before.length - 1;
-    return { file: from.file, line, column: (before.at(-1)?.length ?? 0) + 1 };
+    const indent = before.length === 1 ? from.column - 1 : 0;
+    const column = indent + (before.at(-1)?.length ?? 0) + 1;
+    return { file: from.file, line: from.line + before.length - 1, column };
   }
   return from;
 }

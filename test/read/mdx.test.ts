@@ -140,6 +140,14 @@ describe('an entry is refused', () => {
     expect(problemsIn('>'.repeat(70))).toEqual([expect.stringMatching(/^5:\d+ mdx\/too-deep$/)]);
   });
 
+  it('with thousands of properties or components in the time their number takes', () => {
+    const started = performance.now();
+    const props = Array.from({ length: 5_000 }, (_, index) => `a${index}="b"`).join(' ');
+    expect(read(`<Spec ${props} />`).body.components[0]?.props).toHaveLength(5_000);
+    expect(read(`x ${'<Spec of="b" /> '.repeat(5_000)}`).body.components).toHaveLength(5_000);
+    expect(performance.now() - started).toBeLessThan(15_000);
+  });
+
   it('not for being long', () => {
     expect(
       problemsIn('A (long) entry, with (many) "signs": {/* and a comment */}\n\n'.repeat(500)),
