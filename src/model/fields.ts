@@ -57,17 +57,28 @@ export const link = (kind: string) =>
 const CONTROL = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/;
 const CONTROL_REFUSED = { wrong: 'contains a control character', fix: 'type the text anew' };
 
+/** Signs that begin a formula. Spreadsheets in Japanese and Chinese take the wide forms too. */
+const RUN_AT_START = /^[=+\-@＝＋－＠\t\r]/;
+
+/** A formula after a sign that parts cells where the decimal sign is a comma, whatever quotes stand around; ";-)" is none. */
+const RUN_INSIDE = /[;\t\n] *([=@＝＠]|[+\-＋－](?=[^;\t\n]*(?:\w\(|\|)))/;
+
 /** Text for readers. A start that a spreadsheet would run as a formula is refused, so that the published tables are safe to open. */
 export const text = (facts: FieldFacts = {}) =>
   readBy<string>(
     'text',
     (value) => {
       if (value === '') return { wrong: 'is empty' };
-      // Spreadsheets in Japanese and Chinese run the wide forms of the signs too.
-      if (/^[=+\-@＝＋－＠\t\r]/.test(value))
+      if (RUN_AT_START.test(value))
         return {
           wrong: `starts with "${value[0]}", which a spreadsheet would run as a formula`,
           fix: 'start with a word',
+        };
+      const inside = RUN_INSIDE.exec(value)?.[1];
+      if (inside !== undefined)
+        return {
+          wrong: `has "${inside}" where some spreadsheets begin a cell, and would run it as a formula`,
+          fix: 'put a word before it',
         };
       return CONTROL.test(value) ? CONTROL_REFUSED : value;
     },

@@ -87,3 +87,42 @@ describe('a value larger than anything it could stand for is refused, at once', 
     expect(performance.now() - started).toBeLessThan(10_000);
   });
 });
+
+describe('a text that a spreadsheet would run in a published table', () => {
+  const what = (text: string) =>
+    problemsOf({ 'press/ledger/hours.csv': ['Screw out', `"${text}"`] });
+
+  test.each([
+    '=1+1',
+    '＝1+1',
+    '@SUM(A1)',
+    '+cmd|x',
+    'x;=1+1;y',
+    'x; @SUM(A1)',
+    "x;+cmd|' /C calc'!A0",
+    'x;-SUM(A1)',
+    'x\t=1+1',
+    'x\n=1+1;y',
+  ])('%j is refused', async (text) => {
+    expect((await what(text)).map(({ code }) => code)).toEqual(['value/text']);
+  });
+
+  test.each([
+    '2 + 2 = 4',
+    'out all day ;-)',
+    'a; -5 mm (left)',
+    'x@y.example',
+    'one\n- two (three)',
+  ])('%j is not', async (text) => {
+    expect(await what(text)).toEqual([]);
+  });
+
+  test('is looked for in the time its length takes', async () => {
+    const started = performance.now();
+    expect(await what(`x${'; -'.repeat(300_000)}`)).toEqual([]);
+    expect(await what(`x;-${'a'.repeat(2_000_000)}`)).toEqual([]);
+    expect(await what(`x${'; '.repeat(1_000_000)}`)).toEqual([]);
+    expect(await what(`x;${' '.repeat(2_000_000)}y`)).toEqual([]);
+    expect(performance.now() - started).toBeLessThan(20_000);
+  });
+});
