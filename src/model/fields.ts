@@ -13,9 +13,15 @@ import { type FieldFacts, numberOrText, readBy } from './field.ts';
 export const id = () =>
   readBy<string>(
     'id',
-    (text) => (ID.test(text) ? text : { wrong: 'is not an id', fix: idFix(text) }),
+    (text) => {
+      if (text.length > LONGEST_ID) return { wrong: `is longer than ${LONGEST_ID} letters` };
+      return ID.test(text) ? text : { wrong: 'is not an id', fix: idFix(text) };
+    },
     { editor: { type: 'string', pattern: ID.source }, description: 'lower-case words joined by -' },
   );
+
+/** It becomes part of an address and of the name of a file. */
+const LONGEST_ID = 100;
 
 const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 

@@ -210,7 +210,7 @@ function linkProblems(items: readonly Dirent[], folder: string): Problem[] {
 }
 
 function stemOf(name: string): string {
-  return name.replace(/\..*$/, '').split('-')[0] ?? '';
+  return name.replace(/\.[\s\S]*$/, '').split('-')[0] ?? '';
 }
 
 function fileHint(name: string): string {
