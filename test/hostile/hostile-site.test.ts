@@ -181,3 +181,31 @@ test('a browser runs, asks for and is told nothing that came from a text', async
     site.close();
   }
 }, 120_000);
+
+test('what a text would do if it were not kept from it is noticed', async ({ skip }) => {
+  skip(noBrowser !== undefined, noBrowser);
+  const browser = await openBrowser();
+  if (browser === undefined) throw new Error('there is no browser');
+  const planted = await mkdtemp(join(tmpdir(), 'witnessmark-planted-'));
+  const page = `<main><script>alert(1)</script><p onmouseover="alert(2)">x</p>
+<img src="https://elsewhere.example/x.png" alt=""><script>nothing()</script></main>`;
+  await writeFile(join(planted, 'index.html'), page);
+  const site = await serve(planted);
+  try {
+    const { happened } = await visit(browser, site.address, ['index.html']);
+    expect(happened).toEqual(
+      expect.arrayContaining([
+        'index.html: dialog 1',
+        'index.html: dialog 2',
+        'index.html: asked for https://elsewhere.example/x.png',
+        'index.html: nothing is not defined',
+      ]),
+    );
+    const root = parseHtml(page);
+    expect(strangeOn({ file: 'x', root })).toEqual(['x: onmouseover="alert(2)"']);
+  } finally {
+    await browser.close();
+    site.close();
+    await rm(planted, { recursive: true, force: true });
+  }
+}, 60_000);
