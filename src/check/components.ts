@@ -6,6 +6,7 @@ import { suggest } from '../read/nearest.ts';
 import { oneSlipFrom } from '../read/one-slip.ts';
 import { type Problem, problemAt, withMend } from '../read/problem.ts';
 import { parseMoment } from '../time/moment.ts';
+import { checkHtml } from './html.ts';
 import { unknownId } from './references.ts';
 import type { Rule, RuleInput } from './rule.ts';
 
@@ -18,7 +19,7 @@ export const componentsAreUsedRight: Rule = (input) =>
 
 function checkComponent(component: UsedComponent, entry: ReadEntry, input: RuleInput): Problem[] {
   const { name } = component;
-  if (/^[a-z]/.test(name)) return component.props.flatMap((prop) => checkHtmlProp(prop, name));
+  if (/^[a-z]/.test(name)) return checkHtml(component);
   const rules = Object.hasOwn(entryComponents, name) ? entryComponents[name] : undefined;
   const names = Object.keys(entryComponents);
   if (rules === undefined) {
@@ -71,19 +72,6 @@ function checkComponent(component: UsedComponent, entry: ReadEntry, input: RuleI
     ...noVideo,
     ...noBudget,
     ...component.props.flatMap((prop) => checkProp(prop, name, rules, input)),
-  ];
-}
-
-// An expression would be run when the site is built, whatever the element it stands on.
-function checkHtmlProp(prop: WrittenProp, element: string): Problem[] {
-  if (prop.literal !== undefined) return [];
-  return [
-    problemAt(
-      prop,
-      'component/prop-value',
-      `<${element}> ${prop.name}: ${prop.source} is not a plain text`,
-      `write ${prop.name}="…"`,
-    ),
   ];
 }
 

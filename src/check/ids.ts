@@ -15,6 +15,9 @@ export const idsAreUnique: Rule = ({ project }) => {
   ].flat();
 };
 
+/** Each free id is looked for behind those that were given before it; a table of one id throughout has other troubles. */
+const MOST_FREE_IDS = 500;
+
 function duplicatesIn(project: ReadProject, kinds: readonly ListKind[]): Problem[] {
   const first = new Map<string, RawRecord>();
   const again: { readonly id: string; readonly raw: RawRecord }[] = [];
@@ -23,17 +26,20 @@ function duplicatesIn(project: ReadProject, kinds: readonly ListKind[]): Problem
     else first.set(value.id, raw);
   }
   const taken = new Set(first.keys());
-  return again.map(({ id, raw }) => {
+  return again.map(({ id, raw }, index) => {
     const before = first.get(id)?.placeOf(['id']);
     const message = `the id "${id}" stands already at ${before?.file}:${before?.line}`;
-    const fix = `write a free one, like "${freeId(id, taken)}"`;
+    const fix =
+      index < MOST_FREE_IDS
+        ? `write a free one, like "${freeId(id, taken)}"`
+        : 'give every row an id of its own';
     return problemAt(raw.placeOf(['id']), 'id/duplicate', message, fix);
   });
 }
 
-/** A free id beside a taken one: `c-014` → the next free `c-…`; a word gets a number after it. */
+/** A free id beside a taken one: `c-014` → the next free `c-…`; a word gets a number after it. Only as many digits count as can be counted exactly. */
 export function freeId(id: string, taken: Set<string>): string {
-  const match = /^(.*?)(\d+)$/.exec(id);
+  const match = /^(.*?)(\d{1,9})$/.exec(id);
   const stem = match?.[1] ?? `${id}-`;
   const width = match?.[2]?.length ?? 1;
   for (let number = Number(match?.[2] ?? 1) + 1; ; number++) {

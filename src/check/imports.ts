@@ -41,7 +41,7 @@ export const importsFit: Rule = ({ project, known }) => {
           return [problemAt(place, 'import/value', `${name}: "${text}" ${message}`, params?.fix)];
         }
         const kind = refOf(schema);
-        const ids = text.split(/\s+/).map((item) => item.replace(/[:=].*$/, ''));
+        const ids = text.split(/\s+/).map((item) => item.replace(/[:=][\s\S]*$/, ''));
         return kind === undefined ? [] : ids.flatMap((id) => unknownId(id, kind, place, known));
       });
     return [

@@ -137,5 +137,5 @@ function idsAt(raw: RawRecord, path: readonly (string | number)[]): { id: string
 
 /** The id of an item that may be a portion: `floor:2` names floor. */
 function idOf(item: string): string {
-  return item.replace(/[:=].*$/, '');
+  return item.replace(/[:=][\s\S]*$/, '');
 }

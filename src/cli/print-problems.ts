@@ -1,11 +1,11 @@
 import { relative } from 'node:path';
 import { styleText } from 'node:util';
 import type { Mended } from '../mend/mend-text.ts';
-import type { Problem } from '../read/problem.ts';
+import { type Problem, visible } from '../read/problem.ts';
 
 /** Path of a content file as a terminal can open it, from where the command runs. */
 function shownPath(contentDir: string, file: string): string {
-  return relative(process.cwd(), `${contentDir}/${file}`);
+  return visible(relative(process.cwd(), `${contentDir}/${file}`));
 }
 
 /** Problems for people: the place on a line of its own, what is wrong, what to type. */
@@ -24,7 +24,7 @@ export function describeMends(mended: readonly Mended[], contentDir: string): st
   return mended
     .map(({ file, line, column, from, to }) => {
       const place = styleText('bold', `${shownPath(contentDir, file)}:${line}:${column}`);
-      return `${place}  ${from} ${styleText('green', '→')} ${to}\n`;
+      return `${place}  ${visible(from)} ${styleText('green', '→')} ${visible(to)}\n`;
     })
     .join('');
 }

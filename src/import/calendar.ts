@@ -26,6 +26,9 @@ export function isCalendar(bytes: Uint8Array): boolean {
   return /^(\xef\xbb\xbf)?\s*BEGIN:VCALENDAR/i.test(head);
 }
 
+/** An alarm in an event in a calendar is as deep as RFC 5545 goes. */
+const MOST_INSIDE = 10;
+
 /** Takes a calendar file apart, one calendar or several after one another (3.4); a text where its components do not fit. */
 export function readCalendar(bytes: Uint8Array): Calendar | { wrong: string } {
   const root = open('', 0);
@@ -37,6 +40,8 @@ export function readCalendar(bytes: Uint8Array): Calendar | { wrong: string } {
       const wanted = stack.length === 1;
       if (wanted !== (name === 'VCALENDAR'))
         return { wrong: `line ${line.line}: ${name} may not begin here` };
+      if (stack.length > MOST_INSIDE)
+        return { wrong: `line ${line.line}: ${name} stands too deep` };
       stack.push(open(name, line.line));
     } else if (line.name === 'END') {
       if (stack.length === 1 || top.name !== name)

@@ -47,9 +47,21 @@ export function findMapping({ projects }: ReadContent, { file, project: id, as }
 /** Whether the name of a file, or of the refused lines of it, is one that a mapping reads. */
 function isNamed({ files }: ImportMapping, name: string): boolean {
   if (files === undefined) return false;
-  const pattern = files
-    .split('*')
-    .map((part) => part.replace(/[\\^$.+?()[\]{}|]/g, '\\$&'))
-    .join('.*');
-  return new RegExp(`^${pattern}(\\.refused(-\\d+)?\\.(csv|ics))?$`, 'i').test(name);
+  const own = name.replace(/\.refused(-\d+)?\.(csv|ics)$/i, '');
+  return [name, own].some((one) => fitsPattern(one.toLowerCase(), files.toLowerCase()));
+}
+
+/** Whether a name is one of a pattern with `*` for any characters. Each piece is looked for once, so that no pattern takes long. */
+function fitsPattern(name: string, pattern: string): boolean {
+  const [start = '', ...rest] = pattern.split('*');
+  const end = rest.pop();
+  if (end === undefined) return name === pattern;
+  if (!name.startsWith(start)) return false;
+  let at = start.length;
+  for (const piece of rest) {
+    const found = name.indexOf(piece, at);
+    if (found === -1) return false;
+    at = found + piece.length;
+  }
+  return name.length - end.length >= at && name.endsWith(end);
 }

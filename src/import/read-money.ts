@@ -46,7 +46,7 @@ export function readNumber(text: string, style: DecimalStyle): FoundNumber | und
     rest = rest.trim();
     const bracketed = /^\((.*)\)$/.exec(rest);
     const sign = /^[-−+]|[-−+]$/.exec(rest);
-    const word = /^[A-Za-z]+|[A-Za-z]+$|^[€£]|[€£]$/.exec(rest);
+    const word = /^[A-Za-z]+|(?<![A-Za-z])[A-Za-z]+$|^[€£]|[€£]$/.exec(rest);
     if (bracketed) {
       mark(true);
       rest = bracketed[1] ?? '';

@@ -16,17 +16,21 @@ export function readConstant(text: string): Constant | NoQuantity {
     const gauge = readGauge(text);
     return 'wrong' in gauge ? gauge : { value: gauge.value, unit: gauge.unit, components: [] };
   }
-  const match = /^(.*?)\s*(?:±|\+\/-)\s*(\d+(?:\.\d+)?)\s*(\S.*)?$/.exec(text);
-  if (match && (match[3] === undefined || !/\d$/.test(match[1] ?? '')))
+  const at = /±|\+\/-/.exec(text);
+  const before = text.slice(0, at?.index).trim();
+  const match =
+    at &&
+    /^\s*(\d{1,15}(?:\.\d{1,15})?)(?!\d)\s*(\S.*)?$/.exec(text.slice(at.index + at[0].length));
+  if (match && (match[2] === undefined || !/\d$/.test(before)))
     return {
       wrong: 'has its unit not at its end alone',
       fix: 'write the unit once, like "600 ± 3 mm"',
     };
-  const quantity = readQuantity(match ? `${match[1]} ${match[3]}` : text);
+  const quantity = readQuantity(match ? `${before} ${match[2]}` : text);
   if ('wrong' in quantity) return quantity;
 
   const { value, unit } = quantity;
-  const width = readNumber(match?.[2] ?? '');
+  const width = readNumber(match?.[1] ?? '');
   return { value, unit, components: width ? [statedPart(width)] : [] };
 }
 

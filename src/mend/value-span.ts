@@ -73,7 +73,7 @@ function itemsIn(text: string, span: Span | undefined, from: string): Span[] {
     return [{ start, end: start + from.length }];
   }
   return [...value.matchAll(/\S+/g)].flatMap(({ 0: item, index }) => {
-    if (item.replace(/[:=].*$/, '') !== from && item !== from) return [];
+    if (item.replace(/[:=][\s\S]*$/, '') !== from && item !== from) return [];
     const start = span.start + index;
     return [{ start, end: start + from.length }];
   });

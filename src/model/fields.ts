@@ -13,9 +13,15 @@ import { type FieldFacts, numberOrText, readBy } from './field.ts';
 export const id = () =>
   readBy<string>(
     'id',
-    (text) => (ID.test(text) ? text : { wrong: 'is not an id', fix: idFix(text) }),
+    (text) => {
+      if (text.length > LONGEST_ID) return { wrong: `is longer than ${LONGEST_ID} letters` };
+      return ID.test(text) ? text : { wrong: 'is not an id', fix: idFix(text) };
+    },
     { editor: { type: 'string', pattern: ID.source }, description: 'lower-case words joined by -' },
   );
+
+/** It becomes part of an address and of the name of a file. */
+const LONGEST_ID = 100;
 
 const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 
@@ -57,16 +63,28 @@ export const link = (kind: string) =>
 const CONTROL = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/;
 const CONTROL_REFUSED = { wrong: 'contains a control character', fix: 'type the text anew' };
 
+/** Signs that begin a formula. Spreadsheets in Japanese and Chinese take the wide forms too. */
+const RUN_AT_START = /^[=+\-@＝＋－＠\t\r]/;
+
+/** A formula after a sign that parts cells where the decimal sign is a comma, whatever quotes stand around; ";-)" is none. */
+const RUN_INSIDE = /[;\t\n] *([=@＝＠]|[+\-＋－](?=[^;\t\n]*(?:\w\(|\|)))/;
+
 /** Text for readers. A start that a spreadsheet would run as a formula is refused, so that the published tables are safe to open. */
 export const text = (facts: FieldFacts = {}) =>
   readBy<string>(
     'text',
     (value) => {
       if (value === '') return { wrong: 'is empty' };
-      if (/^[=+\-@\t\r]/.test(value))
+      if (RUN_AT_START.test(value))
         return {
           wrong: `starts with "${value[0]}", which a spreadsheet would run as a formula`,
           fix: 'start with a word',
+        };
+      const inside = RUN_INSIDE.exec(value)?.[1];
+      if (inside !== undefined)
+        return {
+          wrong: `has "${inside}" where some spreadsheets begin a cell, and would run it as a formula`,
+          fix: 'put a word before it',
         };
       return CONTROL.test(value) ? CONTROL_REFUSED : value;
     },
@@ -90,9 +108,12 @@ export const day = () =>
   readBy<Day>(
     'date',
     (value) => {
+      const day = parseDay(value);
+      if (day !== undefined && !/^(1[89]|2[01])/.test(day))
+        return { wrong: 'lies outside of the years 1800 to 2199', fix: 'correct the year' };
       const guess = guessDay(value);
       return (
-        parseDay(value) ?? {
+        day ?? {
           wrong: 'is not a date',
           fix: guess ? `write "${guess}"` : 'write year-month-day, like 2025-03-08',
           mend: guess,
@@ -164,7 +185,7 @@ export const decimal = () =>
   readBy<string>(
     'number',
     (value) =>
-      /^\d+(\.\d+)?$/.test(value)
+      /^\d{1,15}(\.\d{1,15})?$/.test(value)
         ? value
         : {
             wrong: 'is not a decimal number',

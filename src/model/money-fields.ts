@@ -77,7 +77,7 @@ export const portion = (kind: string) =>
     'portion',
     (value) => {
       const [, id, mark, digits = '1'] =
-        /^([a-z0-9]+(?:-[a-z0-9]+)*)(?:([:=])(\d+(?:\.\d+)?))?$/.exec(value) ?? [];
+        /^([a-z0-9]+(?:-[a-z0-9]+)*)(?:([:=])(\d{1,12}(?:\.\d{1,6})?))?$/.exec(value) ?? [];
       if (id === undefined)
         return {
           wrong: 'is not a portion',

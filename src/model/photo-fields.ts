@@ -73,7 +73,9 @@ function fractions<Made>(count: number, make: (numbers: number[]) => Made | unde
     .union([z.array(z.string()), z.string()])
     .transform((written, context): Made => {
       const texts = typeof written === 'string' ? written.trim().split(/[\s,]+/) : written;
-      const numbers = texts.map((text) => (/^\d*\.?\d+$/.test(text.trim()) ? Number(text) : -1));
+      const numbers = texts.map((text) =>
+        /^(?:\d+(?:\.\d+)?|\.\d+)$/.test(text.trim()) ? Number(text) : -1,
+      );
       const fit = numbers.length === count && numbers.every((one) => one >= 0 && one <= 1);
       const made = fit ? make(numbers) : undefined;
       if (made !== undefined) return made;

@@ -8,7 +8,7 @@ export function parseTwoPoints(text: string): TwoPoints | undefined {
   const points = text.split(',').map((point) => point.trim().split(/\s+/));
   const numbers = points
     .flat()
-    .map((written) => (/^\d*\.?\d+$/.test(written) ? Number(written) : -1));
+    .map((written) => (/^(?:\d+(?:\.\d+)?|\.\d+)$/.test(written) ? Number(written) : -1));
   if (points.length !== 2 || points.some((point) => point.length !== 2)) return undefined;
   if (numbers.some((number) => number < 0 || number > 1)) return undefined;
   const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = numbers;

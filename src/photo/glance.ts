@@ -18,9 +18,13 @@ export interface Glance {
   readonly gps: boolean;
 }
 
+/** What a camera or a program for photos writes. The library could draw more: vector drawings, which are programs of a kind. */
+const FORMATS = new Set<string>(['jpeg', 'png', 'webp', 'tiff', 'heif', 'gif']);
+
 /** Reads the head of a photo. @throws when it is no picture, or one that the image library can't read. */
 export async function glanceAt(photo: string | Uint8Array): Promise<Glance> {
   const head = await sharp(photo, { limitInputPixels: MOST_PIXELS }).metadata();
+  if (!FORMATS.has(head.format)) throw new Error('unsupported image format');
   const tags = await exifOf(head, photo);
   const taken = dayOf(tags.DateTimeOriginal ?? tags.CreateDate);
   return {

@@ -19,11 +19,12 @@ import {
   type RecordFile,
   readContentFile,
 } from './files.ts';
+import { cutFrontMatter } from './front-matter.ts';
 import { type MarkFiles, readMarkFiles } from './mark-files.ts';
 import { type EntryBody, readMdx } from './mdx.ts';
 import { type Problem, problemAt } from './problem.ts';
 import type { RawRecord } from './raw.ts';
-import { decodeText } from './text.ts';
+import { decodeText, decodeTyped } from './text.ts';
 import { type Understood, understand } from './understand.ts';
 import { type ReadRecords, readYamlList, readYamlRecord } from './yaml.ts';
 
@@ -76,7 +77,8 @@ export async function readContent(contentDir: string, looking: Looking = {}): Pr
   const listed = await listContent(contentDir, looking);
   const problems = [...listed.problems];
   const folder = { contentDir, instead: looking.instead ?? new Map() };
-  const site = await readSite(folder, problems);
+  const linked = problems.some(({ file, code }) => file === 'site.yaml' && code === 'file/link');
+  const site = linked ? undefined : await readSite(folder, problems);
   const projects: ReadProject[] = [];
   for (const files of listed.projects) projects.push(await readProject(folder, files, problems));
   return { site, projects, problems };
@@ -92,9 +94,10 @@ async function readText(
   { contentDir, instead }: Folder,
   file: string,
   problems: Problem[],
+  decode = decodeText,
 ): Promise<string | undefined> {
   const bytes = instead.get(file) ?? (await readContentFile(contentDir, file));
-  const text = decodeText(bytes, file);
+  const text = decode(bytes, file);
   if (typeof text === 'string') return text;
   problems.push(text);
   return undefined;
@@ -245,28 +248,48 @@ async function readEntry(
   file: string,
   problems: Problem[],
 ): Promise<ReadEntry | undefined> {
-  const text = await readText(folder, file, problems);
+  const text = await readText(folder, file, problems, decodeTyped);
   if (text === undefined) return undefined;
-  const frontMatter = /^---\r?\n([\s\S]*?)\r?\n---[ \t]*(?:\r?\n|$)/.exec(text);
-  if (!frontMatter) {
+  // The renderer ends a line there, and nobody else does: what is code for one could be text for the other.
+  const lone = /\r(?!\n)/.exec(text);
+  if (lone !== null) {
+    const before = text.slice(0, lone.index).split('\n');
+    const place = { file, line: before.length, column: (before.at(-1)?.length ?? 0) + 1 };
+    const said = 'a carriage return stands where no line ends';
     problems.push(
-      problemAt(
-        { file, line: 1, column: 1 },
-        'entry/no-front-matter',
-        'the entry has no front matter',
-        'start the file with "---", title, date, phase, summary, "---"',
-      ),
+      problemAt(place, 'entry/line-end', said, 'save the file with line ends of one kind'),
     );
+    return undefined;
+  }
+  const cut = cutFrontMatter(text);
+  if (typeof cut !== 'object') {
+    problems.push(noFrontMatter(file, cut));
     return undefined;
   }
 
   const info = one(
-    readYamlRecord(frontMatter[1] ?? '', file, { lines: 1 }),
+    readYamlRecord(cut.frontMatter.normalize('NFC'), file, { lines: 1 }),
     singleKinds.entry,
     'front matter',
     problems,
   );
-  const { body, problems: broken } = readMdx(text, file);
+  const { body, problems: broken } = readMdx(cut.rest, file);
   problems.push(...broken);
   return info && { ...info, file, slug: file.replace(/^.*\//, '').replace(/\.mdx$/, ''), body };
+}
+
+function noFrontMatter(file: string, line: number | undefined): Problem {
+  if (line === undefined)
+    return problemAt(
+      { file, line: 1, column: 1 },
+      'entry/no-front-matter',
+      'the entry has no front matter',
+      'start the file with "---", title, date, phase, summary, "---"',
+    );
+  return problemAt(
+    { file, line, column: 1 },
+    'entry/front-matter-end',
+    'the front matter ends at this line, which is more than "---"',
+    'end the front matter with a line "---", and start no other line of it with "---" or "+++"',
+  );
 }

@@ -100,9 +100,15 @@ function isLineEnd(text: string, offset: number): boolean {
 
 /** The separator of a table: the one of comma, semicolon and tab that its header uses most. */
 export function separatorOf(text: string): string {
-  const header = /^(?:"[^"]*"|[^"\n])*/.exec(text)?.[0].replace(/"[^"]*"/g, '') ?? '';
-  const uses = (separator: string) => header.split(separator).length;
-  return [';', '\t'].reduce((best, next) => (uses(next) > uses(best) ? next : best), ',');
+  const uses = new Map([',', ';', '\t'].map((separator) => [separator, 0]));
+  let quoted = false;
+  for (const sign of text) {
+    if (sign === '"') quoted = !quoted;
+    if (sign === '\n' && !quoted) break;
+    const count = uses.get(sign);
+    if (count !== undefined && !quoted) uses.set(sign, count + 1);
+  }
+  return [...uses].reduce((best, next) => (next[1] > best[1] ? next : best))[0];
 }
 
 /** Reads a CSV file with a header line into records. Empty cells are absent; `machine.maker` in the header nests. */
@@ -152,9 +158,17 @@ function columnsOf(header: readonly Cell[], file: string): Columns {
     file,
     header,
     names,
-    paths: names.map((name) => name.split('.')),
+    paths: names.map(pathOf),
     index: new Map(names.map((name, index) => [name, index])),
   };
+}
+
+/** Deeper than any record goes; a name with more points is one name, which no record knows. */
+const MAX_DEPTH = 12;
+
+function pathOf(name: string): readonly string[] {
+  const path = name.split('.', MAX_DEPTH + 1);
+  return path.length > MAX_DEPTH ? [name] : path;
 }
 
 /** A line of a table. It keeps where its cells start and no more: a ledger has many rows and few problems. */

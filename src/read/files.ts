@@ -1,3 +1,4 @@
+import type { Dirent } from 'node:fs';
 import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { type ListKind, listKinds } from '../model/kinds.ts';
@@ -60,7 +61,9 @@ export async function listContent(
 ): Promise<ContentFiles> {
   const projects: ProjectFiles[] = [];
   const problems: Problem[] = [];
-  for (const folder of await listDirectory(contentDir)) {
+  const items = await listDirectory(contentDir);
+  problems.push(...linkProblems(items, ''));
+  for (const folder of items) {
     if (!folder.isDirectory() || folder.name.startsWith('.')) continue;
     if (wanted && !wanted.includes(folder.name)) continue;
     const listed = await listProject(contentDir, folder.name, instead);
@@ -92,6 +95,8 @@ async function listProject(
   const records: RecordFile[] = [];
   const unread: string[] = [];
   const folders = await listDirectory(join(contentDir, id));
+  const linked = new Set(folders.filter((item) => item.isSymbolicLink()).map(({ name }) => name));
+  problems.push(...linkProblems(folders, `${id}/`));
   for (const item of folders) {
     if (item.isDirectory() && !PLAIN_FOLDERS.has(item.name) && !item.name.startsWith('.')) {
       problems.push(
@@ -106,6 +111,11 @@ async function listProject(
   }
 
   for (const folder of ['', 'ledger/']) {
+    if (folder !== '' && linked.has('ledger')) continue;
+    if (folder !== '')
+      problems.push(
+        ...linkProblems(await listDirectory(join(contentDir, id, folder)), `${id}/${folder}`),
+      );
     for (const item of await listFiles(contentDir, `${id}/${folder}`, instead)) {
       const file = `${id}/${folder}${item.name}`;
       const match = /^([a-z]+)(?:-[\w-]+)?\.(yaml|csv)$/.exec(item.name);
@@ -140,10 +150,10 @@ async function listProject(
       }
     }
   }
-  const entries = await listEntries(contentDir, id, problems);
-  const photos = await listPhotos(contentDir, id, problems);
-  const receipts = await namesIn(join(contentDir, id, 'receipts'));
-  const imports = folders.some(({ name }) => name === 'imports.yaml')
+  const entries = linked.has('entries') ? [] : await listEntries(contentDir, id, problems);
+  const photos = linked.has('photos') ? [] : await listPhotos(contentDir, id, problems);
+  const receipts = linked.has('receipts') ? [] : await namesIn(join(contentDir, id, 'receipts'));
+  const imports = folders.some((item) => item.name === 'imports.yaml' && item.isFile())
     ? `${id}/imports.yaml`
     : undefined;
   return { files: { id, records, unread, entries, photos, receipts, imports }, problems };
@@ -151,7 +161,9 @@ async function listProject(
 
 async function listEntries(contentDir: string, id: string, problems: Problem[]): Promise<string[]> {
   const entries: string[] = [];
-  for (const item of await listDirectory(join(contentDir, id, 'entries'))) {
+  const items = await listDirectory(join(contentDir, id, 'entries'));
+  problems.push(...linkProblems(items, `${id}/entries/`));
+  for (const item of items.filter((one) => !one.isSymbolicLink())) {
     const file = `${id}/entries/${item.name}`;
     const place = { file, line: 1, column: 1 };
     if (item.name.startsWith('.')) continue;
@@ -159,7 +171,7 @@ async function listEntries(contentDir: string, id: string, problems: Problem[]):
       const message = `the folder "${item.name}" is not read`;
       const fix = 'put its entries into entries/ itself';
       problems.push(problemAt(place, 'file/unknown-folder', message, fix));
-    } else if (item.name.endsWith('.mdx')) entries.push(file);
+    } else if (item.name.endsWith('.mdx') && item.isFile()) entries.push(file);
     else {
       const fix = `name it "${item.name.replace(/\.[^.]*$/, '')}.mdx", or move it elsewhere`;
       problems.push(problemAt(place, 'file/unknown', `"${item.name}" is no entry`, fix));
@@ -183,8 +195,22 @@ async function listPhotos(contentDir: string, id: string, problems: Problem[]): 
   return items.filter((item) => item.isFile() || item.isSymbolicLink()).map(({ name }) => name);
 }
 
+/** A link could lead out of the content folder, to something that nobody means to publish. */
+function linkProblems(items: readonly Dirent[], folder: string): Problem[] {
+  return items
+    .filter((item) => item.isSymbolicLink() && !item.name.startsWith('.'))
+    .map(({ name }) =>
+      problemAt(
+        { file: `${folder}${name}`, line: 1, column: 1 },
+        'file/link',
+        `"${name}" is a link to somewhere else, which is not followed`,
+        'put the file or folder itself there',
+      ),
+    );
+}
+
 function stemOf(name: string): string {
-  return name.replace(/\..*$/, '').split('-')[0] ?? '';
+  return name.replace(/\.[\s\S]*$/, '').split('-')[0] ?? '';
 }
 
 function fileHint(name: string): string {

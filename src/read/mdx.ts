@@ -1,4 +1,5 @@
 import { mdxToMdast } from 'satteri';
+import { hasManySigns, parseElsewhere } from './mdx-apart.ts';
 import { type Place, type Problem, problemAt } from './problem.ts';
 
 /** A property as written on a component: its literal value, or undefined where it isn't a literal. */
@@ -42,9 +43,12 @@ interface MdxNode {
   readonly position?: { readonly start: { readonly line: number; readonly column: number } };
 }
 
+/** Deeper than any page needs. */
+const MAX_DEPTH = 60;
+
 /**
  * Reads an entry's MDX with the parser that will render it, so that both see the same page.
- * `text` is the whole file, front matter included, so that lines count as in an editor.
+ * `text` is the whole file, with its front matter or blanks in place of it, so that lines count as in an editor.
  */
 export function readMdx(text: string, file: string): { body: EntryBody; problems: Problem[] } {
   const components: UsedComponent[] = [];
@@ -53,8 +57,12 @@ export function readMdx(text: string, file: string): { body: EntryBody; problems
   const lines = text.split('\n');
   let words = 0;
 
-  function walk(node: MdxNode): void {
+  function walk(node: MdxNode, depth: number): void {
     const place = placeOf(node, file);
+    if (depth > MAX_DEPTH) {
+      problems.push(problemAt(place, 'mdx/too-deep', `nested deeper than ${MAX_DEPTH} levels`));
+      return;
+    }
     if (node.type === 'mdxjsEsm')
       problems.push(
         problemAt(
@@ -65,7 +73,7 @@ export function readMdx(text: string, file: string): { body: EntryBody; problems
         ),
       );
     if (node.type === 'mdxFlowExpression' || node.type === 'mdxTextExpression') {
-      if (!/^\s*\/\*[\s\S]*\*\/\s*$/.test(node.value ?? ''))
+      if (!isComment(node.value ?? ''))
         problems.push(
           problemAt(
             place,
@@ -75,7 +83,7 @@ export function readMdx(text: string, file: string): { body: EntryBody; problems
           ),
         );
     }
-    if (node.type === 'image' || (node.type.startsWith('mdxJsx') && node.name === 'img'))
+    if (node.type.startsWith('image') || (node.type.startsWith('mdxJsx') && node.name === 'img'))
       problems.push(
         problemAt(
           place,
@@ -90,15 +98,21 @@ export function readMdx(text: string, file: string): { body: EntryBody; problems
       links.push({ ...place, url: node.url });
     if (node.type === 'text')
       words += node.value?.split(/\s+/).filter((word) => /\w/.test(word)).length ?? 0;
-    for (const child of node.children ?? []) walk(child);
+    for (const child of node.children ?? []) walk(child, depth + 1);
   }
 
   try {
-    walk(mdxToMdast(text, {}) as unknown as MdxNode);
+    if (hasManySigns(text)) parseElsewhere(text);
+    walk(mdxToMdast(text, {}) as unknown as MdxNode, 0);
   } catch (error) {
     problems.push(brokenMdx(error as Error, file));
   }
   return { body: { components, links, words }, problems };
+}
+
+/** One comment or several, with nothing of a program before, between or after them. */
+function isComment(program: string): boolean {
+  return program.trim() !== '' && program.replace(/\/\*[\s\S]*?\*\//g, '').trim() === '';
 }
 
 function placeOf(node: MdxNode, file: string): Place {
@@ -106,23 +120,32 @@ function placeOf(node: MdxNode, file: string): Place {
 }
 
 function componentOf(node: MdxNode, place: Place, lines: readonly string[]): UsedComponent {
-  const props = (node.attributes ?? []).map((attribute): WrittenProp => {
+  const props = (node.attributes ?? []).map((attribute, index): WrittenProp => {
     const name = attribute.name ?? '…';
     const source =
       typeof attribute.value === 'object' && attribute.value !== null
         ? `{${(attribute.value as { value: string }).value}}`
         : JSON.stringify(attribute.value ?? true);
     const literal = attribute.type === 'mdxJsxAttribute' ? literalOf(attribute.value) : undefined;
-    return { ...findProp(place, name, lines), name, source, literal };
+    const at = index < MOST_LOOKED_FOR ? findProp(place, name, lines) : place;
+    return { ...at, name, source, literal };
   });
   return { ...place, name: node.name ?? '', props };
 }
 
+/** No component has so many properties, and no property stands so far from the start of its component. */
+const MOST_LOOKED_FOR = 100;
+const FARTHEST = 5_000;
+
 /** The parser gives no place for a property, so its name is looked for from its component on, outside of all values. */
 function findProp(from: Place, name: string, lines: readonly string[]): Place {
-  const text = lines.slice(from.line - 1, from.line + 40).join('\n');
+  const text = lines
+    .slice(from.line - 1, from.line + 40)
+    .map((line, index) => line.slice(index === 0 ? from.column - 1 : 0).slice(0, FARTHEST))
+    .join('\n')
+    .slice(0, FARTHEST);
   const tokens = /"[^"]*"?|'[^']*'?|[{}]|[\w$:.-]+/g;
-  tokens.lastIndex = from.column;
+  tokens.lastIndex = 1;
   let depth = 0;
   // The first word is the component's own name.
   tokens.exec(text);
@@ -131,8 +154,9 @@ function findProp(from: Place, name: string, lines: readonly string[]): Place {
     if (match[0] === '}') depth--;
     if (depth > 0 || match[0] !== name) continue;
     const before = text.slice(0, match.index).split('\n');
-    const line = from.line + before.length - 1;
-    return { file: from.file, line, column: (before.at(-1)?.length ?? 0) + 1 };
+    const indent = before.length === 1 ? from.column - 1 : 0;
+    const column = indent + (before.at(-1)?.length ?? 0) + 1;
+    return { file: from.file, line: from.line + before.length - 1, column };
   }
   return from;
 }
@@ -159,6 +183,8 @@ function readLiteral(source: string): PropValue | undefined {
 }
 
 function brokenMdx(error: Error, file: string): Problem {
+  if (error instanceof RangeError)
+    return problemAt({ file, line: 1, column: 1 }, 'mdx/too-deep', 'nested too deeply to be read');
   const match = /^(\d+):(\d+): ([\s\S]*?)(?: \((?:mdx|micromark)[^)]*\))?$/.exec(
     error.message.trim(),
   );

@@ -27,7 +27,19 @@ export interface Mend {
 /** Makes an error at a place. */
 export function problemAt(place: Place, code: string, message: string, fix?: string): Problem {
   const { file, line, column } = place;
-  return { level: 'error', code, file, line, column, message, ...(fix ? { fix } : {}) };
+  const said = { message: visible(message), ...(fix ? { fix: visible(fix) } : {}) };
+  return { level: 'error', code, file, line, column, ...said };
+}
+
+/** What a terminal would obey, or nobody would see. */
+const UNSEEN = /(?![\t\n])[\p{Cc}\p{Cf}\u2028\u2029]/gu;
+
+/** A text in which every such character is written out, as `\u001b`. */
+export function visible(text: string): string {
+  return text.replace(
+    UNSEEN,
+    (sign) => `\\u${(sign.codePointAt(0) ?? 0).toString(16).padStart(4, '0')}`,
+  );
 }
 
 /** The same problem, with its sole mend where there is one. */

@@ -7,10 +7,19 @@ const BOM = 0xfeff;
  * Bytes that are not UTF-8 give a problem at their line and column, since guessing an encoding would change names and prices quietly.
  */
 export function decodeText(bytes: Uint8Array, file: string): string | Problem {
+  const text = decodeTyped(bytes, file);
+  return typeof text === 'string' ? text.normalize('NFC') : text;
+}
+
+/**
+ * Decodes a file as UTF-8 and leaves it as it was typed. An entry is checked in this form, since it is rendered in it: normal form C
+ * turns some characters of other scripts into signs that mean something in MDX.
+ */
+export function decodeTyped(bytes: Uint8Array, file: string): string | Problem {
   try {
     const text = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
     if (text.includes('\0')) return zeroByte(bytes, file);
-    return (text.charCodeAt(0) === BOM ? text.slice(1) : text).normalize('NFC');
+    return text.charCodeAt(0) === BOM ? text.slice(1) : text;
   } catch {
     const { line, column, byte } = firstBadByte(bytes);
     const shown = `0x${byte.toString(16).toUpperCase().padStart(2, '0')}`;

@@ -1,5 +1,5 @@
 import { isAlias, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument } from 'yaml';
-import { type Problem, problemAt } from './problem.ts';
+import { type Place, type Problem, problemAt } from './problem.ts';
 import { type Path, PlaceMap, type RawRecord, type RawValue } from './raw.ts';
 
 /** Records of one file, and what could not be read. */
@@ -62,7 +62,8 @@ function readYaml(text: string, file: string, shift: Shift): Tree {
   const document = parseDocument(text, {
     lineCounter: lines,
     prettyErrors: false,
-    uniqueKeys: true,
+    // Its own search for keys that stand twice takes the square of their number.
+    uniqueKeys: false,
   });
   const places = new PlaceMap(file);
   const problems: Problem[] = [];
@@ -72,18 +73,13 @@ function readYaml(text: string, file: string, shift: Shift): Tree {
   };
   places.setValue([], 1 + shift.lines, 1);
 
-  const errors = [...document.errors, ...document.warnings];
   // A parser that has lost its way complains on; only its first complaint is about what was typed.
-  const broken = errors.find(({ code }) => code !== 'DUPLICATE_KEY');
-  for (const error of errors) {
-    const place = placeAt(error.pos[0]);
-    const said = `broken YAML: ${describe(error)}`;
-    if (error.code === 'DUPLICATE_KEY')
-      problems.push(problemAt(place, 'yaml/duplicate-key', said, 'remove one of the two'));
-    if (error === broken) {
-      const row = text.split('\n')[place.line - 1 - shift.lines] ?? '';
-      problems.push(problemAt(place, 'yaml/broken', said, hintFor(error.code, row)));
-    }
+  const [broken] = [...document.errors, ...document.warnings];
+  if (broken) {
+    const place = placeAt(broken.pos[0]);
+    const row = text.split('\n')[place.line - 1 - shift.lines] ?? '';
+    const said = `broken YAML: ${describe(broken)}`;
+    problems.push(problemAt(place, 'yaml/broken', said, hintFor(broken.code, row)));
   }
 
   function walk(node: Node | null, path: Path): RawValue | undefined {
@@ -113,9 +109,16 @@ function readYaml(text: string, file: string, shift: Shift): Tree {
     if (!isMap(node)) return undefined;
 
     const record: Record<string, RawValue> = {};
+    const seen = new Set<string>();
     for (const pair of node.items) {
-      const key = isScalar(pair.key) ? String(pair.key.value) : '';
-      const keyAt = placeAt((pair.key as Node | null)?.range?.[0] ?? 0);
+      const keyNode = pair.key as Node | null;
+      const keyAt = keyNode?.range ? placeAt(keyNode.range[0]) : start;
+      const key = isScalar(keyNode) ? (scalarText(keyNode.value, keyNode.source) ?? '') : undefined;
+      if (key === undefined || seen.has(key)) {
+        problems.push(wrongKey(keyAt, key));
+        continue;
+      }
+      seen.add(key);
       places.setKey([...path, key], keyAt.line, keyAt.column);
       const value = walk(pair.value as Node | null, [...path, key]);
       if (value !== undefined) Object.defineProperty(record, key, { value, enumerable: true });
@@ -125,6 +128,18 @@ function readYaml(text: string, file: string, shift: Shift): Tree {
 
   const value = problems.length === 0 ? walk(document.contents as Node | null, []) : undefined;
   return { value, places, problems };
+}
+
+function wrongKey(place: Place, key: string | undefined): Problem {
+  if (key === undefined)
+    return problemAt(
+      place,
+      'yaml/key',
+      'a list, a group or an alias stands where a name is wanted',
+      'write name: value',
+    );
+  const said = 'broken YAML: Map keys must be unique';
+  return problemAt(place, 'yaml/duplicate-key', said, 'remove one of the two');
 }
 
 // Numbers and booleans keep the text they were written with: `12.50` must not become 12.5.

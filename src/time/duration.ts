@@ -6,13 +6,13 @@ export type Minutes = number;
  * Undefined when it is none of these, or not a whole number of minutes.
  */
 export function parseDuration(text: string): Minutes | undefined {
-  const clock = /^(\d+):([0-5]\d)$/.exec(text);
+  const clock = /^(\d{1,6}):([0-5]\d)$/.exec(text);
   if (clock) return Number(clock[1]) * 60 + Number(clock[2]);
 
-  const minutes = /^(\d+) ?min$/.exec(text);
+  const minutes = /^(\d{1,8}) ?min$/.exec(text);
   if (minutes) return Number(minutes[1]);
 
-  const hours = /^(\d+)(?:\.(\d{1,4}))? ?h?$/.exec(text);
+  const hours = /^(\d{1,6})(?:\.(\d{1,4}))? ?h?$/.exec(text);
   if (!hours) return undefined;
   const fraction = hours[2] ?? '';
   const numerator = Number(fraction || '0') * 60;

@@ -2,7 +2,7 @@
  * Reads a place in a video, `4:32` or `1:04:32`, as seconds from its start; undefined when it is neither.
  */
 export function parseMoment(text: string): number | undefined {
-  const match = /^(?:(\d+):)?(\d{1,2}):([0-5]\d)$/.exec(text);
+  const match = /^(?:(\d{1,3}):)?(\d{1,2}):([0-5]\d)$/.exec(text);
   if (!match) return undefined;
   const [, hours, minutes, seconds] = match;
   if (hours !== undefined && Number(minutes) > 59) return undefined;
@@ -15,5 +15,5 @@ export function parseMoment(text: string): number | undefined {
  * The default template is a Media Fragment (W3C Media Fragments URI 1.0 §4.2.1), `#t=272`.
  */
 export function momentAddress(template: string, address: string, seconds: number): string {
-  return template.replaceAll('{address}', address).replaceAll('{seconds}', String(seconds));
+  return template.replaceAll('{address}', () => address).replaceAll('{seconds}', String(seconds));
 }

@@ -56,7 +56,7 @@ function numbered(ids: readonly string[]): string | undefined {
   }
   const most = [...byStem.values()].sort((a, b) => b.length - a.length)[0] ?? [];
   if (most.length * 2 < ids.length) return undefined;
-  const number = (id: string) => Number(/\d+$/.exec(id)?.[0] ?? 0);
+  const number = (id: string) => Number(/(?<!\d)\d+$/.exec(id)?.[0] ?? 0);
   return most.reduce<string | undefined>(
     (best, id) => (best === undefined || number(id) > number(best) ? id : best),
     undefined,

@@ -33,7 +33,7 @@ export function isPlain(text: string, setting: Setting): boolean {
 
 /** Whether a text would be a number elsewhere, as amounts and lengths of work are; those are put in quotes. */
 export function looksLikeNumber(text: string): boolean {
-  return /^[+-]?[\d.]+[.:][\d.:]*$/.test(text);
+  return /^[+-]?[\d.](?=\d*[.:])[\d.:]*$/.test(text);
 }
 
 function inDoubleQuotes(text: string): string {

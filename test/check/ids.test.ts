@@ -1,5 +1,5 @@
-import { expect, it } from 'vitest';
-import { check } from './content-folder.ts';
+import { describe, expect, it } from 'vitest';
+import { check, problemsOf } from './content-folder.ts';
 
 it('a row id that stands in another row kind is named where it stands the second time, with a free one', async () => {
   const found = await check({ 'press/ledger/costs.csv': ['c-001', 'h-001'] });
@@ -73,4 +73,34 @@ it('files of one kind share their ids', async () => {
       the id "h-002" stands already at press/ledger/hours-june.yaml:1
       → write a free one, like "h-003""
   `);
+});
+
+describe('ids that nobody could count on', () => {
+  const rows = (ids: readonly string[]) => ({
+    'press/ledger/hours.csv': `id,date,hours,phase,work,what\n${ids
+      .map((id) => `${id},2025-03-02,0:01,teardown,clean,x\n`)
+      .join('')}`,
+    'press/entries/2025-04-13-the-ram-slides.mdx': ['h-002, ', ''] as const,
+  });
+
+  it('of more digits than a number has are told apart', async () => {
+    const nines = `h-${'9'.repeat(20)}`;
+    const problems = await problemsOf(rows([nines, nines, nines, nines]));
+    expect(problems.map(({ code }) => code)).toEqual(Array(3).fill('id/duplicate'));
+    expect(new Set(problems.map(({ fix }) => fix)).size).toBe(3);
+  });
+
+  it('that are one throughout a long table take no longer than its length', async () => {
+    const started = performance.now();
+    const problems = await problemsOf(rows(Array(20_000).fill('h-001')));
+    expect(problems.filter(({ code }) => code === 'id/duplicate')).toHaveLength(19_999);
+    expect(performance.now() - started).toBeLessThan(30_000);
+  });
+
+  it('longer than an address can be are refused', async () => {
+    const found = await problemsOf(rows(['a'.repeat(101), 'a'.repeat(100)]));
+    expect(found.map(({ code, message }) => [code, message.slice(-25)])).toEqual([
+      ['value/id', 'is longer than 100 letters'.slice(-25)],
+    ]);
+  });
 });

@@ -129,3 +129,17 @@ test('a link is not followed, neither by the check nor when photos are derived',
     ['own.jpg', 'link.jpg'],
   );
 });
+
+test('a drawing of lines is no photo, whatever its name', async () => {
+  const drawing = `<svg xmlns="http://www.w3.org/2000/svg" width="60" height="40"><rect width="60" height="40"/></svg>`;
+  await inPhotoFolder({ 'ram.jpg': drawing, 'ram.svg': drawing }, async (folder) => {
+    const problems = ['ram.jpg', 'ram.svg'].map((name) => [
+      `press/photos/${name}`,
+      'error',
+      'photo/unreadable',
+      "the photo can't be read: it is no picture",
+      'export it anew as JPEG',
+    ]);
+    expect(said(await folder.derive())).toEqual(problems);
+  });
+});

@@ -147,3 +147,12 @@ describe('an empty CSV file', () => {
     expect(values('id,what\n')).toEqual([]);
   });
 });
+
+describe('a hostile table', () => {
+  it('is refused or read in the time its size takes', () => {
+    const long = `${'"a"b'.repeat(1_000_000)}\n`;
+    expect(readCsv(long, 'a.csv').problems.map(({ code }) => code)).toEqual(['csv/stray-quote']);
+    const deep = readCsv(`${'a.'.repeat(100_000)}\n1\n`, 'a.csv');
+    expect(deep.records).toHaveLength(1);
+  });
+});

@@ -124,6 +124,36 @@ describe('an entry is refused', () => {
     expect(problemsIn('{/* to do */}\n\nText {/* here too */}\n')).toEqual([]);
   });
 
+  it('where a program stands between two comments', () => {
+    expect(problemsIn('{/* a */ process.exit() /* b */}\n')).toEqual(['5:1 mdx/expression']);
+    expect(problemsIn('Text {/* a */}{/* b *//* c */}\n')).toEqual([]);
+  });
+
+  it('where it nests so deep that a parser would give up, and the process lives', () => {
+    const deep = (open: string, close = '') =>
+      problemsIn(`${open.repeat(20_000)}${close.repeat(20_000)}\n`);
+    expect(deep('>')).toEqual([expect.stringMatching(/mdx\/too-deep$/)]);
+    expect(deep('<p>', '</p>')).toEqual([expect.stringMatching(/mdx\/too-deep$/)]);
+    for (const program of [`{${'('.repeat(20_000)}}`, `<p title={${'['.repeat(20_000)}} />`])
+      expect(problemsIn(program)).toEqual(['1:1 mdx/too-deep']);
+    expect(problemsIn('>'.repeat(50))).toEqual([]);
+    expect(problemsIn('>'.repeat(70))).toEqual([expect.stringMatching(/^5:\d+ mdx\/too-deep$/)]);
+  });
+
+  it('with thousands of properties or components in the time their number takes', () => {
+    const started = performance.now();
+    const props = Array.from({ length: 5_000 }, (_, index) => `a${index}="b"`).join(' ');
+    expect(read(`<Spec ${props} />`).body.components[0]?.props).toHaveLength(5_000);
+    expect(read(`x ${'<Spec of="b" /> '.repeat(5_000)}`).body.components).toHaveLength(5_000);
+    expect(performance.now() - started).toBeLessThan(15_000);
+  });
+
+  it('not for being long', () => {
+    expect(
+      problemsIn('A (long) entry, with (many) "signs": {/* and a comment */}\n\n'.repeat(500)),
+    ).toEqual([]);
+  });
+
   it('where its MDX breaks, at that line', () => {
     expect(problemsIn('Fine.\n\nUnder <5 mm\n')).toEqual(['7:7 mdx/broken']);
     expect(problemsIn('Fine.\n\n<AtTime at="1:00">\n')).toEqual(['7:1 mdx/broken']);
@@ -132,6 +162,9 @@ describe('an entry is refused', () => {
   });
 
   it('where a picture stands other than as a photo', () => {
+    expect(problemsIn('![Ram][ram]\n\n[ram]: https://elsewhere.example/ram.jpg')).toEqual([
+      '5:1 mdx/picture',
+    ]);
     expect(problemsIn('![Ram](ram.jpg)\n\nText <img src="x" />')).toEqual([
       '5:1 mdx/picture',
       '7:6 mdx/picture',

@@ -105,6 +105,21 @@ describe('a YAML file is refused', () => {
     ]);
   });
 
+  it('where a key is no word', () => {
+    expect(problemsIn('- ? [a, b]\n  : 1\n- *x : 1\n')).toEqual([
+      '1:5 yaml/key a list, a group or an alias stands where a name is wanted → write name: value',
+      '3:3 yaml/key a list, a group or an alias stands where a name is wanted → write name: value',
+    ]);
+    expect(problemsIn('- 1: a\n  "1": b\n')).toHaveLength(1);
+  });
+
+  it('of many keys in the time their number takes', () => {
+    const keys = Array.from({ length: 40_000 }, (_, index) => `  k${index}: 1\n`).join('');
+    const started = performance.now();
+    expect(problemsIn(`-\n${keys}`)).toEqual([]);
+    expect(performance.now() - started).toBeLessThan(15_000);
+  });
+
   it('where one value stands for another', () => {
     expect(problemsIn('- &gib\n  id: gib\n- *gib\n')).toEqual([
       '3:3 yaml/alias the alias "*gib" is not read here → write the value out',
