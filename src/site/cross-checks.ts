@@ -1,4 +1,4 @@
-import { mkdir, readFile, rename, writeFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { availableParallelism } from 'node:os';
 import { join, resolve } from 'node:path';
 import { Worker } from 'node:worker_threads';
@@ -11,6 +11,7 @@ import {
   type DrawJob,
   drawJob,
 } from '../measure/cross-check.ts';
+import { writeWhole } from '../write/swap-in.ts';
 import { workDir } from './folders.ts';
 
 const FILE = join(workDir, 'cross-checks.json');
@@ -37,9 +38,7 @@ export async function refreshCrossChecks(book: Book): Promise<{ drawn: number; s
   const missing = [...jobs].filter(([key]) => !kept.has(key)).map(([, worked]) => drawJob(worked));
   const fresh = missing.length === 0 ? [] : await drawInWorkers(missing);
   const checks = Object.fromEntries([...kept, ...fresh].filter(([key]) => jobs.has(key)));
-  await mkdir(workDir, { recursive: true });
-  await writeFile(`${FILE}.${process.pid}.new`, JSON.stringify(checks));
-  await rename(`${FILE}.${process.pid}.new`, FILE);
+  await writeWhole(FILE, JSON.stringify(checks));
   return { drawn: missing.length, seconds: (performance.now() - started) / 1000 };
 }
 

@@ -1,10 +1,10 @@
 import { createHash } from 'node:crypto';
-import { appendFile, open, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { appendFile, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { ListKind } from '../model/kinds.ts';
 import type { Insertion } from './insertion.ts';
 import { WRITE_FOLDER } from './lock.ts';
-import { type Fresh, placeOf, swapIn, syncFolder, writeBeside } from './swap-in.ts';
+import { type Fresh, placeOf, swapIn, writeBeside, writeWhole } from './swap-in.ts';
 
 /** A row that was added, and where it stands. */
 export interface Written {
@@ -86,12 +86,7 @@ export async function commit(contentDir: string, change: Change, bytes: NewBytes
     }),
   );
   const path = pendingOf(contentDir);
-  const file = await open(`${path}.new`, 'w');
-  await file.writeFile(JSON.stringify({ change, swaps } satisfies Pending));
-  await file.sync();
-  await file.close();
-  await rename(`${path}.new`, path);
-  await syncFolder(join(contentDir, WRITE_FOLDER));
+  await writeWhole(path, JSON.stringify({ change, swaps } satisfies Pending));
   await finish(contentDir);
 }
 

@@ -1,8 +1,9 @@
 import { randomUUID } from 'node:crypto';
-import { constants, copyFile, link, mkdir, open, rm } from 'node:fs/promises';
+import { mkdir, rm } from 'node:fs/promises';
 import { extname, join } from 'node:path';
 import { WRITE_FOLDER } from './lock.ts';
 import { wordsOf } from './next-id.ts';
+import { placeFile } from './place-file.ts';
 import { syncFolder } from './swap-in.ts';
 
 /** Puts bytes into `photos/` or `receipts/` under a free name near the wanted one, and returns the name; nothing is ever overwritten. */
@@ -43,21 +44,4 @@ function nameFor(name: string, folder: string, number: number): string {
   const stem = wordsOf(base.slice(0, base.length - extname(base).length)).slice(0, 80);
   const plain = stem.replace(/-$/, '') || folder.replace(/s$/, '');
   return `${number === 1 ? plain : `${plain}-${number}`}${ending === '.' ? '' : ending}`;
-}
-
-/** Puts a whole file under a name if that is free, and says whether it was. */
-export async function placeFile(whole: string, path: string): Promise<boolean> {
-  try {
-    await link(whole, path);
-    return true;
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === 'EEXIST') return false;
-  }
-  try {
-    await copyFile(whole, path, constants.COPYFILE_EXCL);
-    return true;
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === 'EEXIST') return false;
-    throw error;
-  }
 }

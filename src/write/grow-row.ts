@@ -5,12 +5,12 @@ import type { ListKind } from '../model/kinds.ts';
 import { type ReadProject, readContent } from '../read/content.ts';
 import { type Problem, problemAt } from '../read/problem.ts';
 import type { RawRecord } from '../read/raw.ts';
-import { type Insertion, insert } from '../write/insertion.ts';
-import { bytesOf, type Change, changesOf, commit, finish, hashOf } from '../write/journal.ts';
-import { withLock } from '../write/lock.ts';
-import { newProblems } from '../write/new-problems.ts';
-import { busyProblem, type WriteOptions, type WriteResult } from '../write/write-rows.ts';
+import { type Insertion, insert } from './insertion.ts';
+import { bytesOf, type Change, changesOf, commit, finish, hashOf } from './journal.ts';
+import { withLock } from './lock.ts';
+import { newProblems } from './new-problems.ts';
 import { cellInTable, fieldInList } from './put-field.ts';
+import { busyProblem, type WriteOptions, type WriteResult } from './write-rows.ts';
 
 /** Fields that a row has none of yet, and the id of the row. */
 export interface Growth {
