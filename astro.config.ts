@@ -3,6 +3,7 @@ import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
 import { siteDir, workDir } from './src/site/folders.ts';
+import { ownEntries } from './src/site/own-entries.ts';
 import { aboutSite, refreshDerived } from './src/site/prepare.ts';
 import { reloadOnContent } from './src/site/reload.ts';
 import { writingHelp } from './src/site/writing/writing-help.ts';
@@ -47,6 +48,7 @@ export default defineConfig({
   devToolbar: { enabled: false },
   // One warning for every entry otherwise, about a directive that the MDX integration itself writes.
   vite: {
+    plugins: [ownEntries()],
     build: {
       assetsInlineLimit: 0,
       rolldownOptions: {

@@ -4,13 +4,16 @@ import { openBook } from '../book/open.ts';
 import type { Book } from '../book/types.ts';
 import { wholeNumbers } from '../dossier/identity.ts';
 import { derivePhotos } from '../photo/derive.ts';
+import { changedSince, contentState } from '../read/content-state.ts';
 import type { Problem } from '../read/problem.ts';
 import { refreshCrossChecks } from '../site/cross-checks.ts';
 import { cacheDir, contentDir, contentDirProblem, siteDir, workDir } from '../site/folders.ts';
+import { aloneInWork } from '../site/work-lock.ts';
 import { checkAddresses } from './address-check.ts';
 import { findLeaks } from './leaks.ts';
 import { countProblems, describeProblems, plural } from './print-problems.ts';
-import { type Replacement, replaceFolder } from './replace-folder.ts';
+import { putBack, type Replacement, replaceFolder } from './replace-folder.ts';
+import { tellFailure } from './tell-failure.ts';
 import { terminal } from './terminal.ts';
 import { writeFeeds } from './write-feeds.ts';
 import { writeSearch } from './write-search.ts';
@@ -27,11 +30,21 @@ export async function main(args: readonly string[]): Promise<number> {
 }
 
 /** Builds into a new folder and swaps it in. Returns the book it was built from, or undefined when it was refused. */
-export async function buildSite({ verify = false } = {}): Promise<Book | undefined> {
-  const started = performance.now();
+export async function buildSite(options: BuildOptions = {}): Promise<Book | undefined> {
   const noDir = contentDirProblem();
   if (noDir) return refuse(noDir);
+  const done = await aloneInWork('build', async () => ({ book: await buildAlone(options) }));
+  return 'busy' in done ? refuse(`${done.busy}\nNothing was built.`) : done.book;
+}
 
+interface BuildOptions {
+  readonly verify?: boolean;
+}
+
+async function buildAlone({ verify = false }: BuildOptions): Promise<Book | undefined> {
+  const started = performance.now();
+  await putBack(siteDir, workDir);
+  const before = await contentState(contentDir);
   const book = await openBook(contentDir, { now: new Date() });
   const sound = !hasErrors(book.problems);
   const problems = [
@@ -56,6 +69,13 @@ export async function buildSite({ verify = false } = {}): Promise<Book | undefin
     await target.discard();
     return refuse(`The build broke: ${failure}\nNothing was built; ${shown} is as it was.`);
   }
+  const changed = changedSince(before, await contentState(contentDir));
+  if (changed.length > 0) {
+    await target.discard();
+    return refuse(
+      `Changed while it was read: ${changed.join(', ')}\nNothing was built; ${shown} is as it was. Run the command again.`,
+    );
+  }
   await target.swapIn();
   const entries = book.projects.reduce((count, project) => count + project.entries.length, 0);
   console.log(
@@ -72,7 +92,7 @@ async function render(target: Replacement, book: Book): Promise<string | undefin
     await writeFeeds(target.fresh, book);
     await writeSearch(target.fresh, book);
   } catch (error) {
-    return (error as Error).message;
+    return tellFailure(error) ?? (error as Error).message;
   }
   const leaks = await findLeaks(target.fresh, contentDir, identityTexts(book));
   return leaks.length > 0 ? `these files must not be published: ${leaks.join(', ')}` : undefined;

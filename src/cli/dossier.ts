@@ -8,6 +8,7 @@ import { steadyPdf } from '../dossier/steady-pdf.ts';
 import { addressesOf } from '../publish/address.ts';
 import { suggest } from '../read/nearest.ts';
 import { contentDir, contentDirProblem, siteDir } from '../site/folders.ts';
+import { aloneInWork } from '../site/work-lock.ts';
 import { writeWhole } from '../write/swap-in.ts';
 import { buildSite } from './build.ts';
 import { type DossierArguments, HELP, readDossierArguments } from './dossier-arguments.ts';
@@ -36,7 +37,8 @@ export async function main(
   const browser = await openBrowser();
   if (browser === undefined) return fail(NO_BROWSER, 1);
   try {
-    return await printAll(browser, wanted);
+    const done = await aloneInWork('dossier', () => printAll(browser, wanted));
+    return typeof done === 'number' ? done : fail(`${done.busy}\nNothing was printed.`, 1);
   } catch (error) {
     return fail(`Printing broke: ${(error as Error).message}`, 1);
   } finally {

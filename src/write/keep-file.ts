@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
-import { mkdir, rm } from 'node:fs/promises';
+import { mkdir, rm, writeFile } from 'node:fs/promises';
 import { extname, join } from 'node:path';
-import { WRITE_FOLDER } from './lock.ts';
+import { WRITE_FOLDER, withLock } from './lock.ts';
 import { wordsOf } from './next-id.ts';
 import { placeFile } from './place-file.ts';
 import { syncFolder } from './swap-in.ts';
@@ -15,15 +15,25 @@ export async function keepFile(
   bytes: Uint8Array,
 ): Promise<string> {
   if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(project)) throw new Error(`"${project}" is no project`);
+  const kept = await withLock(contentDir, 'keeping a file', async () => ({
+    as: await keepAlone(contentDir, project, folder, name, bytes),
+  }));
+  if ('busy' in kept) throw new Error(kept.busy);
+  return kept.as;
+}
+
+async function keepAlone(
+  contentDir: string,
+  project: string,
+  folder: 'photos' | 'receipts',
+  name: string,
+  bytes: Uint8Array,
+): Promise<string> {
   const home = join(contentDir, project, folder);
   const whole = join(contentDir, WRITE_FOLDER, `file-${randomUUID()}`);
   await mkdir(home, { recursive: true });
-  await mkdir(join(contentDir, WRITE_FOLDER), { recursive: true });
   try {
-    const file = await open(whole, 'wx');
-    await file.writeFile(bytes);
-    await file.sync();
-    await file.close();
+    await writeFile(whole, bytes, { flag: 'wx', flush: true });
     for (let number = 1; ; number++) {
       const free = nameFor(name, folder, number);
       if (!(await placeFile(whole, join(home, free)))) continue;

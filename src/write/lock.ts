@@ -1,7 +1,8 @@
+import { AsyncLocalStorage } from 'node:async_hooks';
 import { randomUUID } from 'node:crypto';
 import { link, mkdir, open, readdir, readFile, rm, stat, writeFile } from 'node:fs/promises';
 import { hostname } from 'node:os';
-import { join } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { isAlive, startOf } from './process-alive.ts';
 
@@ -25,6 +26,9 @@ export interface Busy {
   readonly busy: string;
 }
 
+/** The locks that whatever runs has taken already, so that what is done under a lock may ask for it again. */
+const held = new AsyncLocalStorage<readonly string[]>();
+
 /** Does something as the only one who writes in a content folder; waits for whoever does, up to a limit. */
 export async function withLock<Result>(
   contentDir: string,
@@ -35,21 +39,49 @@ export async function withLock<Result>(
   const folder = join(contentDir, WRITE_FOLDER);
   await mkdir(folder, { recursive: true });
   await writeFile(join(folder, '.gitignore'), '*\n', { flag: 'wx' }).catch(ignoreExisting);
+  const sweptFirst = async () => {
+    await sweepFiles(folder);
+    return act();
+  };
   const path = join(folder, 'lock');
-  const mine = await acquire(path, what, Date.now() + waitMs);
-  if ('busy' in mine) return mine;
+  return withLockFile(path, what, holds(path) ? act : sweptFirst, waitMs);
+}
+
+/** Does something as the only one who holds a lock file; its folder must be there. */
+export async function withLockFile<Result>(
+  file: string,
+  what: string,
+  act: () => Promise<Result>,
+  waitMs: number,
+): Promise<Result | Busy> {
+  const path = resolve(file);
+  if (holds(path)) return act();
+  const taken = await acquire(path, what, Date.now() + waitMs);
+  if ('busy' in taken) return taken;
   try {
-    await sweep(folder);
-    return await act();
+    await sweep(path);
+    return await held.run([...(held.getStore() ?? []), path], act);
   } finally {
     await rm(path, { force: true });
   }
 }
 
+function holds(path: string): boolean {
+  return held.getStore()?.includes(resolve(path)) ?? false;
+}
+
+/** Removes pictures and projects that were being written when their process was ended: whoever writes such holds the lock. */
+async function sweepFiles(folder: string): Promise<void> {
+  for (const name of await readdir(folder))
+    if (/^(file|project)-[0-9a-f-]{36}$/.test(name))
+      await rm(join(folder, name), { recursive: true, force: true });
+}
+
 /** Removes what processes that were ended in the middle of claiming have left; only whoever holds the lock may. */
-async function sweep(folder: string): Promise<void> {
+async function sweep(path: string): Promise<void> {
+  const [folder, lock] = [dirname(path), basename(path)];
   for (const name of await readdir(folder)) {
-    if (!/^lock[.-]/.test(name)) continue;
+    if (!name.startsWith(`${lock}.`) && !name.startsWith(`${lock}-`)) continue;
     const left = join(folder, name);
     const holder = await holderOf(left);
     const gone = holder ? !(await isAlive(holder, hostname())) : await isOld(left);
@@ -89,7 +121,7 @@ async function claim(path: string, mine: Holder): Promise<boolean> {
   const whole = `${path}-${mine.nonce}`;
   const text = `${JSON.stringify(mine)}\n`;
   try {
-    await writeFile(whole, text);
+    await writeFile(whole, text, { flush: true });
     await link(whole, path);
     return true;
   } catch (error) {
@@ -141,7 +173,7 @@ async function holderOf(path: string): Promise<Holder | undefined> {
 
 function describe(path: string, { pid, host, since, what }: Holder): string {
   const where = host === hostname() ? '' : ` on ${host}`;
-  return `process ${pid}${where} (${what}) has been writing here since ${since}; try again, or end it and remove ${path}`;
+  return `process ${pid}${where} (${what}) has been at work here since ${since}; wait for it, or end it, then try again (${path})`;
 }
 
 function ignoreExisting(error: NodeJS.ErrnoException): void {

@@ -42,7 +42,8 @@ export async function writeBeside(
   } catch (error) {
     await file.close().catch(() => {});
     await rm(fresh, { force: true });
-    throw error;
+    // What fails at an open file does not say which.
+    throw Object.assign(error as Error, { path: target });
   }
   await file.close();
   return { path: fresh, target };
