@@ -23,6 +23,7 @@ import { type MarkFiles, readMarkFiles } from './mark-files.ts';
 import { type EntryBody, readMdx } from './mdx.ts';
 import { type Problem, problemAt } from './problem.ts';
 import type { RawRecord } from './raw.ts';
+import { refusalOf } from './refusal.ts';
 import { decodeText } from './text.ts';
 import { type Understood, understand } from './understand.ts';
 import { type ReadRecords, readYamlList, readYamlRecord } from './yaml.ts';
@@ -93,11 +94,20 @@ async function readText(
   file: string,
   problems: Problem[],
 ): Promise<string | undefined> {
-  const bytes = instead.get(file) ?? (await readContentFile(contentDir, file));
-  const text = decodeText(bytes, file);
+  const bytes = instead.get(file) ?? (await readContentFile(contentDir, file).catch(unread(file)));
+  const text = bytes instanceof Uint8Array ? decodeText(bytes, file) : bytes;
   if (typeof text === 'string') return text;
   problems.push(text);
   return undefined;
+}
+
+/** What the machine refuses to read is told with all else that is wrong. */
+function unread(file: string): (error: NodeJS.ErrnoException) => Problem {
+  return (error) => {
+    const why = refusalOf(error);
+    if (why === undefined) throw error;
+    return problemAt({ file, line: 1, column: 1 }, 'file/unreadable', ...why);
+  };
 }
 
 async function readSite(

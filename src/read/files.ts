@@ -1,5 +1,5 @@
-import { readdir, readFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { readdir, readFile, realpath, stat } from 'node:fs/promises';
+import { join, sep } from 'node:path';
 import { type ListKind, listKinds } from '../model/kinds.ts';
 import { nearest, suggest } from './nearest.ts';
 import { type Problem, problemAt } from './problem.ts';
@@ -61,7 +61,10 @@ export async function listContent(
   const projects: ProjectFiles[] = [];
   const problems: Problem[] = [];
   for (const folder of await listDirectory(contentDir)) {
-    if (!folder.isDirectory() || folder.name.startsWith('.')) continue;
+    if (folder.name.startsWith('.')) continue;
+    if (folder.isSymbolicLink() && (await isFolder(join(contentDir, folder.name))))
+      problems.push(linked(folder.name, 'the folder is a link, which is not followed'));
+    if (!folder.isDirectory()) continue;
     if (project !== undefined && folder.name !== project) continue;
     const listed = await listProject(contentDir, folder.name, instead);
     problems.push(...listed.problems);
@@ -110,13 +113,14 @@ async function listProject(
       const file = `${id}/${folder}${item.name}`;
       const match = /^([a-z]+)(?:-[\w-]+)?\.(yaml|csv)$/.exec(item.name);
       if (
-        !item.isFile ||
+        (!item.isFile && !item.leadsOut) ||
         item.name.startsWith('.') ||
         (folder === '' && KEPT_FILES.has(item.name)) ||
         /\.md$/.test(item.name)
       )
         continue;
-      if (match?.[1] === 'project' && file !== `${id}/project.yaml`)
+      if (item.leadsOut) problems.push(linked(file, `the file ${LEADS_OUT}`));
+      else if (match?.[1] === 'project' && file !== `${id}/project.yaml`)
         problems.push(
           problemAt(
             { file, line: 1, column: 1 },
@@ -159,7 +163,9 @@ async function listEntries(contentDir: string, id: string, problems: Problem[]):
       const message = `the folder "${item.name}" is not read`;
       const fix = 'put its entries into entries/ itself';
       problems.push(problemAt(place, 'file/unknown-folder', message, fix));
-    } else if (item.name.endsWith('.mdx')) entries.push(file);
+    } else if (item.isSymbolicLink() && !(await staysInside(contentDir, file)))
+      problems.push(linked(file, `the entry ${LEADS_OUT}`));
+    else if (item.name.endsWith('.mdx')) entries.push(file);
     else {
       const fix = `name it "${item.name.replace(/\.[^.]*$/, '')}.mdx", or move it elsewhere`;
       problems.push(problemAt(place, 'file/unknown', `"${item.name}" is no entry`, fix));
@@ -204,15 +210,40 @@ async function namesIn(folder: string): Promise<string[]> {
 
 /** What lies in a folder, with the files that would be there besides. */
 async function listFiles(contentDir: string, folder: string, instead: Instead) {
-  const items = await listDirectory(join(contentDir, folder));
-  const names = new Map(items.map((item) => [item.name, item.isFile()]));
+  const found = new Map<string, { isFile: boolean; leadsOut: boolean }>();
+  for (const item of await listDirectory(join(contentDir, folder))) {
+    const isLink = item.isSymbolicLink() && !item.name.startsWith('.');
+    const stays = isLink && (await staysInside(contentDir, `${folder}${item.name}`));
+    found.set(item.name, { isFile: item.isFile() || stays, leadsOut: isLink && !stays });
+  }
   for (const file of instead.keys()) {
     const name = file.slice(folder.length);
-    if (file.startsWith(folder) && !name.includes('/')) names.set(name, true);
+    if (file.startsWith(folder) && !name.includes('/'))
+      found.set(name, { isFile: true, leadsOut: false });
   }
-  return [...names]
-    .map(([name, isFile]) => ({ name, isFile }))
+  return [...found]
+    .map(([name, about]) => ({ name, ...about }))
     .sort((a, b) => (a.name < b.name ? -1 : 1));
+}
+
+/** Whether a link leads to a file that is in the content folder too; one that leads out could lead to anything. */
+async function staysInside(contentDir: string, file: string): Promise<boolean> {
+  const path = await realpath(join(contentDir, file)).catch(() => undefined);
+  const home = await realpath(contentDir);
+  return path?.startsWith(`${home}${sep}`) === true && (await stat(path)).isFile();
+}
+
+async function isFolder(path: string): Promise<boolean> {
+  return stat(path).then(
+    (found) => found.isDirectory(),
+    () => false,
+  );
+}
+
+const LEADS_OUT = 'is a link to something that is not in the content folder, which is not followed';
+
+function linked(file: string, message: string): Problem {
+  return problemAt({ file, line: 1, column: 1 }, 'file/link', message, 'put the real one there');
 }
 
 async function listDirectory(path: string) {
