@@ -48,6 +48,8 @@ export default defineConfig({
   devToolbar: { enabled: false },
   // One warning for every entry otherwise, about a directive that the MDX integration itself writes.
   vite: {
+    // Not in node_modules, where builds at the same time would share it, and which may be closed to writing.
+    cacheDir: join(workDir, 'vite'),
     plugins: [ownEntries()],
     build: {
       assetsInlineLimit: 0,

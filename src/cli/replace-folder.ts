@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { cp, mkdir, readdir, realpath, rename, rm } from 'node:fs/promises';
+import { access, constants, cp, mkdir, readdir, realpath, rename, rm } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { withLockFile } from '../write/lock.ts';
 
@@ -30,6 +30,9 @@ export async function replaceFolder(linked: string, workDir: string): Promise<Re
   await putBack(linked, workDir);
   const folder = await realpath(linked).catch(() => linked);
   await mkdir(workDir, { recursive: true });
+  await mkdir(dirname(folder), { recursive: true });
+  // Better known now than when all pages are made.
+  await access(dirname(folder), constants.W_OK);
   const name = basename(folder);
   for (const item of await readdir(workDir)) {
     if (item !== `${name}-old` && !item.startsWith(`${name}-new-`)) continue;
@@ -37,10 +40,16 @@ export async function replaceFolder(linked: string, workDir: string): Promise<Re
   }
 
   const near = { fresh: join(workDir, `${name}-new-${process.pid}`), old: oldIn(workDir, folder) };
+  // Where a build broke, some of it may be writing still.
+  const discard = () => rm(near.fresh, { recursive: true, force: true, maxRetries: 20 });
   return {
     fresh: near.fresh,
-    swapIn: () => alone(folder, () => swapOver(folder, near)),
-    discard: () => rm(near.fresh, { recursive: true, force: true }),
+    swapIn: () =>
+      alone(folder, () => swapOver(folder, near)).catch(async (error) => {
+        await discard();
+        throw error;
+      }),
+    discard,
   };
 }
 

@@ -1,3 +1,4 @@
+import { constants } from 'node:os';
 import { relative } from 'node:path';
 
 /** What the machine refused, and what to do about it. */
@@ -23,13 +24,34 @@ const TOLD: Readonly<Record<string, (path: string) => string>> = {
   ENAMETOOLONG: (path) => `${path} has a name that is too long for this disk.`,
 };
 
+const BEGUN = 'What was asked for is written down, and the next command ends it: do not ask again.';
+
 /** Says in a sentence what the machine refused; undefined where it was not the machine. */
 export function tellFailure(error: unknown): string | undefined {
   if (!(error instanceof Error)) return undefined;
-  const { code = '', path, syscall } = error as NodeJS.ErrnoException;
-  const told = TOLD[code]?.(path === undefined ? 'A file' : shownPath(path));
-  // Not what a module that is missing is called, or a listener that finds its port taken.
-  return syscall === undefined && path === undefined ? undefined : told;
+  const { code, path, dest, syscall, begun } = refusalIn(error);
+  const place = syscall === 'copyfile' ? dest : path;
+  const told = TOLD[code ?? '']?.(place === undefined ? 'A file' : shownPath(place));
+  if (told === undefined) return tellFailure(error.cause);
+  return begun ? `${told}\n${BEGUN}` : told;
+}
+
+interface Refusal {
+  readonly code?: string | undefined;
+  readonly path?: string | undefined;
+  /** What was written where it was copied. */
+  readonly dest?: string | undefined;
+  readonly syscall?: string | undefined;
+  /** Whether the change was written down already. */
+  readonly begun?: boolean;
+}
+
+/** The bundler, which is no JavaScript, has number and file in its words alone. */
+function refusalIn(error: Error): Refusal {
+  const number = /\(os error (\d+)\)/.exec(error.message)?.[1];
+  if (number === undefined) return error as Refusal;
+  const [code] = Object.entries(constants.errno).find(([, of]) => of === Number(number)) ?? [];
+  return { code, path: /^Failed to .*? (?:in|at|for) (.+)$/m.exec(error.message)?.[1] };
 }
 
 function shownPath(path: string): string {

@@ -4,7 +4,7 @@ import { extname, join } from 'node:path';
 import { WRITE_FOLDER, withLock } from './lock.ts';
 import { wordsOf } from './next-id.ts';
 import { placeFile } from './place-file.ts';
-import { syncFolder } from './swap-in.ts';
+import { named, syncFolder } from './swap-in.ts';
 
 /** Puts bytes into `photos/` or `receipts/` under a free name near the wanted one, and returns the name; nothing is ever overwritten. */
 export async function keepFile(
@@ -33,7 +33,7 @@ async function keepAlone(
   const whole = join(contentDir, WRITE_FOLDER, `file-${randomUUID()}`);
   await mkdir(home, { recursive: true });
   try {
-    await writeFile(whole, bytes, { flag: 'wx', flush: true });
+    await writeFile(whole, bytes, { flag: 'wx', flush: true }).catch(named(join(home, name)));
     for (let number = 1; ; number++) {
       const free = nameFor(name, folder, number);
       if (!(await placeFile(whole, join(home, free)))) continue;

@@ -5,6 +5,7 @@ import { hostname } from 'node:os';
 import { basename, dirname, join, resolve } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { isAlive, startOf } from './process-alive.ts';
+import { named } from './swap-in.ts';
 
 /** Folder of a content folder where what writing needs is kept; no reader looks into folders with a dot. */
 export const WRITE_FOLDER = '.witnessmark';
@@ -38,7 +39,8 @@ export async function withLock<Result>(
 ): Promise<Result | Busy> {
   const folder = join(contentDir, WRITE_FOLDER);
   await mkdir(folder, { recursive: true });
-  await writeFile(join(folder, '.gitignore'), '*\n', { flag: 'wx' }).catch(ignoreExisting);
+  const ignore = join(folder, '.gitignore');
+  await writeFile(ignore, '*\n', { flag: 'wx' }).catch(ignoreExisting).catch(named(ignore));
   const sweptFirst = async () => {
     await sweepFiles(folder);
     return act();
@@ -56,7 +58,7 @@ export async function withLockFile<Result>(
 ): Promise<Result | Busy> {
   const path = resolve(file);
   if (holds(path)) return act();
-  const taken = await acquire(path, what, Date.now() + waitMs);
+  const taken = await acquire(path, what, performance.now() + waitMs);
   if ('busy' in taken) return taken;
   try {
     await sweep(path);
@@ -107,11 +109,11 @@ async function acquire(path: string, what: string, until: number): Promise<Holde
   for (;;) {
     if (await claim(path, mine)) return mine;
     const holder = await holderOf(path);
-    if (holder === undefined && Date.now() > until)
+    if (holder === undefined && performance.now() > until)
       return { busy: `${path} can't be read; remove it` };
     if (holder === undefined) continue;
     if (!(await isAlive(holder, hostname()))) await clearAway(path, holder, what, until);
-    else if (Date.now() > until) return { busy: describe(path, holder) };
+    else if (performance.now() > until) return { busy: describe(path, holder) };
     else await wait(10 + Math.random() * 30);
   }
 }
@@ -121,7 +123,7 @@ async function claim(path: string, mine: Holder): Promise<boolean> {
   const whole = `${path}-${mine.nonce}`;
   const text = `${JSON.stringify(mine)}\n`;
   try {
-    await writeFile(whole, text, { flush: true });
+    await writeFile(whole, text, { flush: true }).catch(named(path));
     await link(whole, path);
     return true;
   } catch (error) {
@@ -137,13 +139,17 @@ async function claim(path: string, mine: Holder): Promise<boolean> {
 /** For file systems without links. */
 async function createWhole(path: string, text: string): Promise<boolean> {
   try {
-    const file = await open(path, 'wx');
-    await file.writeFile(text);
-    await file.close();
-    return true;
+    await (await open(path, 'wx')).close();
   } catch (error) {
     ignoreExisting(error as NodeJS.ErrnoException);
     return false;
+  }
+  try {
+    await writeFile(path, text);
+    return true;
+  } catch (error) {
+    await rm(path);
+    throw error;
   }
 }
 

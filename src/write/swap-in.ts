@@ -10,7 +10,7 @@ export interface Fresh {
 /** How a file is written beside its place. */
 export interface BesideOptions {
   /** Who may read it; without this, those who could before. */
-  readonly mode?: number;
+  readonly mode?: number | undefined;
   /** Tells apart those who write the same file at once; not needed under a lock, where what a killed process left is written over. */
   readonly writer?: string | number;
 }
@@ -42,8 +42,7 @@ export async function writeBeside(
   } catch (error) {
     await file.close().catch(() => {});
     await rm(fresh, { force: true });
-    // What fails at an open file does not say which.
-    throw Object.assign(error as Error, { path: target });
+    return named(target)(error as Error);
   }
   await file.close();
   return { path: fresh, target };
@@ -68,6 +67,13 @@ export async function writeWhole(
     await rm(fresh.path, { force: true });
     throw error;
   }
+}
+
+/** Puts a path to an error: what fails at an open file does not say which. */
+export function named(path: string): (error: Error) => never {
+  return (error) => {
+    throw Object.assign(error, { path });
+  };
 }
 
 /** Waits until a folder's names are on the disk; not every system lets a folder be opened for that. */

@@ -1,3 +1,5 @@
+import { createHash } from 'node:crypto';
+import { existsSync } from 'node:fs';
 import { cp, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import sharp from 'sharp';
@@ -108,9 +110,17 @@ export function dirsIn(home: string): Dirs {
 }
 
 /** Files of a content folder but those in which commands note what they do. */
-export async function contentOf(home: string): Promise<Files> {
-  const files = Object.entries(await filesOf(join(home, 'content')));
-  return Object.fromEntries(files.filter(([path]) => !path.startsWith('.witnessmark/')));
+export async function contentOf(home: string, imported?: 'settled'): Promise<Files> {
+  const files = Object.entries(await filesOf(join(home, 'content'))).filter(
+    ([path]) => !path.startsWith('.witnessmark/'),
+  );
+  const list = join(home, 'content/press/imported.txt');
+  if (imported && existsSync(list)) {
+    // Lines of which the next import sees by the ledger whether they became rows.
+    const text = (await readFile(list, 'utf8')).replace(/^\? /gm, '');
+    files.push(['press/imported.txt', createHash('sha256').update(text).digest('hex')]);
+  }
+  return Object.fromEntries(files);
 }
 
 /** Derived files: the site, and those in the work folder that Astro does not keep for itself. */
@@ -123,7 +133,7 @@ export async function derivedOf(home: string): Promise<Files> {
     ...Object.entries(site).map(([path, hash]) => [`dist/${path}`, hash]),
     // What an index holds are times.
     ...Object.entries(work)
-      .filter(([path]) => !path.startsWith('astro/'))
+      .filter(([path]) => !/^(astro|vite)\//.test(path))
       .map(([path, hash]) => [`work/${path}`, path.endsWith('.json') ? 'there' : hash]),
   ]);
 }

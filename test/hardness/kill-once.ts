@@ -32,7 +32,7 @@ export async function killOnce(job: Job, scene: Scene, when: When): Promise<Kill
   const said = `${JSON.stringify(when)}\n${ended.out}${ended.err}`;
   if (!died) expect(ended.status, said).toBe(0);
 
-  const found = await contentOf(home);
+  const found = await contentOf(home, 'settled');
   const left = await leftIn(home, scene);
   areOldOrNew(found, scene.states, said);
   if (job.derives && job.before.length > 0) await isWholeSite(home, siteBefore, scene, said);
@@ -107,7 +107,8 @@ async function leftIn(home: string, { states, derived }: Scene): Promise<string[
     );
     for (const item of items) {
       const path = join(item.parentPath, item.name).slice(home.length + 1);
-      if (item.isFile() && !known.has(path) && !path.startsWith('work/astro/')) names.push(path);
+      if (item.isFile() && !known.has(path) && !/^work\/(astro|vite)\//.test(path))
+        names.push(path);
     }
   }
   const beside = (await readdir(home)).filter((name) => /\.tmp\.|\.new$/.test(name));
