@@ -57,7 +57,7 @@ async function run(wanted: ImportArguments): Promise<number> {
     ? calendarRefusal(bytes, wanted.file)
     : charsetRefusal(bytes, mapping.encoding as Encoding, wanted.file);
   if (refusal) return say(refusal, 1);
-  const before = await importedBefore(contentDir, project);
+  const before = await importedBefore(contentDir, project, wanted);
   const read = isCalendar(bytes)
     ? readEvents(bytes, mapping, project, before)
     : readLines(bytes, mapping, before);
