@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
-import { siteDir, workDir } from './src/site/folders.ts';
+import { astroDir, siteDir, workDir } from './src/site/folders.ts';
 import { ownEntries } from './src/site/own-entries.ts';
 import { aboutSite, refreshDerived } from './src/site/prepare.ts';
 import { reloadOnContent } from './src/site/reload.ts';
@@ -28,7 +28,7 @@ export default defineConfig({
   outDir: process.env.WITNESSMARK_OUT ?? siteDir,
   // Holds derived files only. Astro's own picture pipeline is not used: it can publish an original.
   publicDir: join(workDir, 'public'),
-  cacheDir: join(workDir, 'astro'),
+  cacheDir: astroDir,
   trailingSlash: 'always',
   build: { format: 'directory', assets: 'assets', inlineStylesheets: 'never', concurrency: 4 },
   integrations: [mdx(), reloadOnContent(refreshDerived), writingHelp()],

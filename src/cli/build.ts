@@ -7,7 +7,14 @@ import { derivePhotos } from '../photo/derive.ts';
 import { changedSince, contentState } from '../read/content-state.ts';
 import type { Problem } from '../read/problem.ts';
 import { refreshCrossChecks } from '../site/cross-checks.ts';
-import { cacheDir, contentDir, contentDirProblem, siteDir, workDir } from '../site/folders.ts';
+import {
+  cacheDir,
+  contentDir,
+  contentDirProblem,
+  siteDir,
+  stagingDir,
+  workDir,
+} from '../site/folders.ts';
 import { aloneInWork } from '../site/work-lock.ts';
 import { checkAddresses } from './address-check.ts';
 import { findLeaks } from './leaks.ts';
@@ -63,7 +70,7 @@ async function buildAlone({ verify = false }: BuildOptions): Promise<Book | unde
     console.log(
       `Drew ${plural(drawn, 'worked-out value')} a million times each, in ${seconds.toFixed(1)} s.`,
     );
-  const target = await replaceFolder(siteDir, workDir);
+  const target = await replaceFolder(siteDir, workDir, stagingDir);
   const failure = await render(target, book);
   if (failure !== undefined) {
     await target.discard();

@@ -1,5 +1,15 @@
 import { existsSync } from 'node:fs';
-import { access, constants, cp, mkdir, readdir, realpath, rename, rm } from 'node:fs/promises';
+import {
+  access,
+  constants,
+  cp,
+  mkdir,
+  readdir,
+  realpath,
+  rename,
+  rm,
+  rmdir,
+} from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { withLockFile } from '../write/lock.ts';
 
@@ -23,10 +33,14 @@ interface Places {
 const SWAP_WAIT = 60_000;
 
 /**
- * Starts a replacement of `folder`, kept in `workDir` until it is whole. A link is followed. What a run that was killed left behind is
+ * Starts a replacement of `folder`, kept in `staging` until it is whole. A link is followed. What a run that was killed left behind is
  * cleared away first.
  */
-export async function replaceFolder(linked: string, workDir: string): Promise<Replacement> {
+export async function replaceFolder(
+  linked: string,
+  workDir: string,
+  staging: string = workDir,
+): Promise<Replacement> {
   await putBack(linked, workDir);
   const folder = await realpath(linked).catch(() => linked);
   await mkdir(workDir, { recursive: true });
@@ -34,21 +48,19 @@ export async function replaceFolder(linked: string, workDir: string): Promise<Re
   // Better known now than when all pages are made.
   await access(dirname(folder), constants.W_OK);
   const name = basename(folder);
-  for (const item of await readdir(workDir)) {
-    if (item !== `${name}-old` && !item.startsWith(`${name}-new-`)) continue;
-    await rm(join(workDir, item), { recursive: true, force: true });
-  }
+  await rm(oldIn(workDir, folder), { recursive: true, force: true });
+  for (const item of await readdir(staging).catch(() => []))
+    if (item.startsWith(`${name}-new-`)) await rm(join(staging, item), { recursive: true });
 
-  const near = { fresh: join(workDir, `${name}-new-${process.pid}`), old: oldIn(workDir, folder) };
+  const near = { fresh: join(staging, `${name}-new-${process.pid}`), old: oldIn(workDir, folder) };
   // Where a build broke, some of it may be writing still.
-  const discard = () => rm(near.fresh, { recursive: true, force: true, maxRetries: 20 });
+  const discard = async () => {
+    await rm(near.fresh, { recursive: true, force: true, maxRetries: 20 });
+    if (staging !== workDir) await rmdir(staging).catch(() => {});
+  };
   return {
     fresh: near.fresh,
-    swapIn: () =>
-      alone(folder, () => swapOver(folder, near)).catch(async (error) => {
-        await discard();
-        throw error;
-      }),
+    swapIn: () => alone(folder, () => swapOver(folder, near)).finally(discard),
     discard,
   };
 }
@@ -87,7 +99,6 @@ async function swapOver(folder: string, near: Places): Promise<void> {
   } finally {
     await rm(far.fresh, { recursive: true, force: true });
   }
-  await rm(near.fresh, { recursive: true, force: true });
 }
 
 async function swap(folder: string, { fresh, old }: Places): Promise<void> {

@@ -1,5 +1,6 @@
+import { createHash } from 'node:crypto';
 import { existsSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { join, resolve, sep } from 'node:path';
 
 /** The content folder that everything is read from: `WITNESSMARK_CONTENT`, or `content` beside package.json. */
 export const contentDir: string = resolve(process.env.WITNESSMARK_CONTENT ?? 'content');
@@ -12,6 +13,24 @@ export const workDir: string = resolve(process.env.WITNESSMARK_WORK ?? '.witness
 
 /** Where pictures are kept that take long to make, for another machine to take along: `WITNESSMARK_CACHE`, or a part of the work folder. */
 export const cacheDir: string = resolve(process.env.WITNESSMARK_CACHE ?? join(workDir, 'cache'));
+
+/**
+ * Where pages are made before they change places. Astro makes them by programs that must find its packages from there, so that a work
+ * folder elsewhere has a place inside the project folder; without one Astro takes a place that all builds share.
+ */
+export const stagingDir: string = stagingFor(workDir);
+
+/** The place for a work folder. */
+export function stagingFor(folder: string): string {
+  return folder.startsWith(join(process.cwd(), sep)) ? folder : resolve('.astro', nameOf(folder));
+}
+
+/** Where Astro keeps what it knows of entries: by content folder, since it notes paths and goes by what a file says alone. */
+export const astroDir: string = join(workDir, 'astro', nameOf(contentDir));
+
+function nameOf(folder: string): string {
+  return createHash('sha256').update(folder).digest('hex').slice(0, 12);
+}
 
 /** Says why the content folder can't be used, or nothing. */
 export function contentDirProblem(): string | undefined {

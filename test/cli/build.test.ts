@@ -4,13 +4,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { stagingFor } from '../../src/site/folders.ts';
 import { soundFiles } from '../check/sound-files.ts';
 import { type Dirs, filesOf, inWorkshop, runCommand, startCommand } from './run-command.ts';
 
 const TITLE = ['A shed and a press', 'A barn and a press'] as const;
 const NEW_SITE_YAML = String(soundFiles['site.yaml']).replace(...TITLE);
-
-// All builds stand in this one file: two at a time would share the folder in which Astro keeps its lists.
 
 type Site = Awaited<ReturnType<typeof filesOf>>;
 
@@ -33,13 +32,15 @@ beforeAll(async () => {
 afterAll(() => rm(kept, { recursive: true, force: true }));
 
 const freshFolder = async ({ work }: Dirs) => {
-  const names = await readdir(work).catch(() => []);
+  const names = await readdir(stagingFor(work)).catch(() => []);
   const fresh = names.find((name) => name.startsWith('dist-new-'));
-  return fresh && join(work, fresh);
+  return fresh && join(stagingFor(work), fresh);
 };
 
-const leftBehind = async ({ work }: Dirs) =>
-  (await readdir(work)).filter((name) => name.startsWith('dist-'));
+const leftBehind = async ({ work }: Dirs) => [
+  ...(await readdir(work)).filter((name) => name.startsWith('dist-')),
+  ...(await readdir(stagingFor(work)).catch(() => [])),
+];
 
 /** Moments of a build, told by what is on the disk. */
 const moments: Readonly<Record<string, (dirs: Dirs) => Promise<boolean>>> = {

@@ -3,6 +3,7 @@ import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { expect } from 'vitest';
+import { stagingFor } from '../../src/site/folders.ts';
 import { filesOf } from '../cli/run-command.ts';
 import { contentOf, copyHome, derivedOf, type Files, type Job, type Scene } from './jobs.ts';
 import { type Running, runProgram } from './run-program.ts';
@@ -112,5 +113,6 @@ async function leftIn(home: string, { states, derived }: Scene): Promise<string[
     }
   }
   const beside = (await readdir(home)).filter((name) => /\.tmp\.|\.new$/.test(name));
-  return [...names, ...beside].sort();
+  const staged = await readdir(stagingFor(join(home, 'work'))).catch(() => []);
+  return [...names, ...beside, ...staged.map((name) => `staging/${name}`)].sort();
 }

@@ -7,7 +7,7 @@ import { killOnce, type When } from './kill-once.ts';
 
 // WITNESSMARK_KILLS says how often each is killed, WITNESSMARK_KILLED which; without them a few are, a step of writing each.
 const KILLS = Number(process.env.WITNESSMARK_KILLS ?? 1);
-const FEW = ['add', 'mark', 'table', 'pictures', 'fix'];
+const FEW = ['add', 'mark', 'table', 'fix'];
 const NAMES = process.env.WITNESSMARK_KILLED?.split(',') ?? (KILLS > 1 ? Object.keys(jobs) : FEW);
 
 it('leaves whole files wherever it is killed, and the next run makes it good', {
