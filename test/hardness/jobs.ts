@@ -4,7 +4,7 @@ import { cp, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import sharp from 'sharp';
 import { soundFiles } from '../check/sound-files.ts';
-import { type Dirs, filesOf, type Ran } from '../cli/run-command.ts';
+import { type Dirs, filesOf } from '../cli/run-command.ts';
 import { calendarOf, eventOf } from '../import/rfc5545.ts';
 import { type RunOptions, runProgram } from './run-program.ts';
 
@@ -174,11 +174,10 @@ async function wellRun(
   program: readonly string[],
   home: string,
   options: RunOptions = {},
-): Promise<Ran> {
+): Promise<void> {
   const ran = await runProgram(program, home, options).ended;
   if (ran.status !== 0)
-    throw new Error(`${program.join(' ')}: ${ran.status}\n${ran.out}${ran.err}`);
-  return ran;
+    throw new Error(`${program.join(' ')}: ${ran.status ?? ran.signal}\n${ran.out}${ran.err}`);
 }
 
 async function filesBefore(): Promise<Readonly<Record<string, string | Uint8Array>>> {
