@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
-import { siteDir, workDir } from './src/site/folders.ts';
+import { astroDir, siteDir, workDir } from './src/site/folders.ts';
 import { pagesHere } from './src/site/pages-here.ts';
 import { aboutSite, refreshDerived } from './src/site/prepare.ts';
 import { reloadOnContent } from './src/site/reload.ts';
@@ -30,7 +30,7 @@ export default defineConfig({
   // Holds derived files only. Astro's own picture pipeline is not used: it can publish an original.
   // A build puts them into the finished site itself.
   publicDir: join(workDir, building ? 'nothing' : 'public'),
-  cacheDir: join(workDir, 'astro'),
+  cacheDir: astroDir,
   trailingSlash: 'always',
   build: { format: 'directory', assets: 'assets', inlineStylesheets: 'never', concurrency: 4 },
   integrations: [mdx(), reloadOnContent(refreshDerived), writingHelp()],
@@ -50,6 +50,8 @@ export default defineConfig({
   devToolbar: { enabled: false },
   // One warning for every entry otherwise, about a directive that the MDX integration itself writes.
   vite: {
+    // Not in node_modules, where builds at the same time would share it, and which may be closed to writing.
+    cacheDir: join(workDir, 'vite'),
     build: {
       assetsInlineLimit: 0,
       rolldownOptions: {

@@ -31,7 +31,7 @@ function partsOfRows({
   costs,
   preparations,
 }: Project): ReadonlyMap<string, readonly string[]> {
-  return new Map([
+  return new Map<string, readonly string[]>([
     ...partRows.map(({ rowId, id }) => [rowId, [id]] as const),
     ...searches.map(({ id, part }) => [id, [part]] as const),
     ...costs.map(({ id, parts }) => [id, parts.map((share) => share.id)] as const),

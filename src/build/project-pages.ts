@@ -2,16 +2,26 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { PhotoManifest } from '../photo/manifest.ts';
 import { cacheDir, workDir } from '../site/folders.ts';
-import { partKey, type State } from './part-key.ts';
+import { keepPages } from './keep-pages.ts';
+import { partKey } from './part-key.ts';
 import { type Part, PartStore } from './part-store.ts';
-import { renderParts, type WantedPart } from './render-parts.ts';
+import type { ReadyContent } from './ready-content.ts';
+import { type KeepPages, renderParts, type WantedPart } from './render-parts.ts';
+
+/** Bytes of content whose pages are made beside those that belong to no project: starting another process would take as long. */
+const SMALL = 1_000_000;
 
 /** The pages of some projects: those that are kept from earlier, and those that are still to be made. */
 export interface ProjectPages {
   /** Projects whose pages are to be made. */
   readonly missing: readonly string[];
-  /** Makes those and gives all. */
-  make(): Promise<readonly Part[]>;
+  /** Those of them that are quick to make. */
+  readonly small: readonly WantedPart[];
+  readonly keep: KeepPages;
+  /** Makes the pages of all that are missing, or of those that are not quick to make. */
+  make(which: 'all' | 'large'): Promise<void>;
+  /** All pages, once they are made. */
+  parts(): Promise<readonly Part[]>;
   /** Forgets pages that no build has asked for lately. */
   prune(): Promise<void>;
 }
@@ -19,21 +29,30 @@ export interface ProjectPages {
 const store = new PartStore(cacheDir);
 
 /** Looks for the pages of projects among those kept, by all that goes into them. */
-export async function projectPages(ids: readonly string[], state: State): Promise<ProjectPages> {
+export async function projectPages(
+  ids: readonly string[],
+  { state, stillSame }: ReadyContent,
+): Promise<ProjectPages> {
   const photos = JSON.parse(await readFile(join(workDir, 'photos.json'), 'utf8')) as PhotoManifest;
-  const parts = ids.map((id): WantedPart => {
+  const all = ids.map((id): WantedPart => {
     const about = state.projects.get(id) ?? { hash: 'it was not there', bytes: 0 };
     return { id, key: partKey(id, about, photos), bytes: about.bytes };
   });
-  const find = () => Promise.all(parts.map(({ id, key }) => store.find(id, key)));
+  const find = () => Promise.all(all.map(({ id, key }) => store.find(id, key)));
   const ready = await find();
-  const wanted = parts.filter((_part, index) => ready[index] === undefined);
+  const wanted = all.filter((_part, index) => ready[index] === undefined);
+  const small = wanted.reduce((sum, { bytes }) => sum + bytes, 0) <= SMALL;
+  const keep: KeepPages = async (site, share, texts) => {
+    // Pages of content that was not checked must not go under the name of what was.
+    await stillSame();
+    await keepPages(site, share, { texts, store });
+  };
   return {
     missing: wanted.map(({ id }) => id),
-    async make() {
-      await renderParts(wanted, store);
-      return (await find()).filter((part) => part !== undefined);
-    },
+    small: small ? wanted : [],
+    keep,
+    make: (which) => renderParts(which === 'large' && small ? [] : wanted, keep),
+    parts: async () => (await find()).filter((part) => part !== undefined),
     prune: () => store.prune(ids),
   };
 }

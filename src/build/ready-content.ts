@@ -7,9 +7,11 @@ import { lap } from '../cli/stages.ts';
 import { terminal } from '../cli/terminal.ts';
 import { derivePhotos } from '../photo/derive.ts';
 import { type ReadContent, readContent } from '../read/content.ts';
+import { changedSince, contentState } from '../read/content-state.ts';
 import type { Problem } from '../read/problem.ts';
 import { refreshCrossChecks } from '../site/cross-checks.ts';
 import { cacheDir, contentDir, workDir } from '../site/folders.ts';
+import { NotBuilt } from './not-built.ts';
 import { type State, stateOf } from './part-key.ts';
 
 /** Content that pages can be made of: it was checked, and what takes long to make is there. */
@@ -19,6 +21,8 @@ export interface ReadyContent {
   readonly content: ReadContent;
   readonly book: Book;
   readonly problems: readonly Problem[];
+  /** Throws where a file is not as it was when it was read. */
+  stillSame(): Promise<void>;
 }
 
 /** What is made ready. */
@@ -32,6 +36,7 @@ export interface ReadyOptions {
 /** Reads and checks all content and says what is wrong; where nothing is, makes photos and draws values. */
 export async function readyContent({ verify, only }: ReadyOptions): Promise<ReadyContent> {
   lap('start');
+  const before = await contentState(contentDir);
   const state = await stateOf(contentDir);
   const content = await readContent(contentDir);
   const found = checkContent(content, new Date());
@@ -60,7 +65,14 @@ export async function readyContent({ verify, only }: ReadyOptions): Promise<Read
       );
   }
   lap('draws');
-  return { state, content, book, problems };
+  const stillSame = async () => {
+    const changed = changedSince(before, await contentState(contentDir));
+    if (changed.length > 0)
+      throw new NotBuilt(
+        `Changed while it was read: ${changed.join(', ')}\nRun the command again.`,
+      );
+  };
+  return { state, content, book, problems, stillSame };
 }
 
 /** Whether one of the problems forbids a build. */

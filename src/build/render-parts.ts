@@ -1,8 +1,7 @@
 import { fork } from 'node:child_process';
-import { mkdir, readdir, rename } from 'node:fs/promises';
 import { availableParallelism } from 'node:os';
-import { join, resolve } from 'node:path';
-import type { PartStore } from './part-store.ts';
+import { resolve } from 'node:path';
+import type { EntryTexts } from './entry-texts.ts';
 import type { Made, Rendered } from './render-worker.ts';
 import { inScratch } from './scratch.ts';
 
@@ -15,17 +14,22 @@ export interface WantedPart {
   readonly bytes: number;
 }
 
-/** Makes the pages of projects, over all cores, and keeps them in the store. Throws with what Astro says when a page breaks. */
-export async function renderParts(wanted: readonly WantedPart[], store: PartStore): Promise<void> {
+/** Where finished pages are kept; it refuses them by throwing. */
+export type KeepPages = (
+  site: string,
+  share: readonly WantedPart[],
+  texts: EntryTexts,
+) => Promise<void>;
+
+/** Makes the pages of projects in processes of their own, over all cores. Throws with what Astro says when a page breaks. */
+export async function renderParts(wanted: readonly WantedPart[], keep: KeepPages): Promise<void> {
   const shares = dealOut(wanted, availableParallelism());
   const stop = new AbortController();
   const runs = shares.map((share, index) =>
     inScratch(`pages-${index}`, async (scratch) => {
       const ids = share.map(({ id }) => id);
       const { site, texts } = await renderInProcess(ids, scratch, stop.signal);
-      const assets = await readdir(join(site, 'assets'));
-      for (const { id, key } of share)
-        await store.keep(id, key, await gather(site, id), { texts: ofProject(texts, id), assets });
+      await keep(site, share, texts);
     }),
   );
   try {
@@ -74,20 +78,4 @@ function renderInProcess(
       else reject(new Error(told?.failure ?? `making pages ended early (${killed ?? code})`));
     });
   });
-}
-
-/** Puts the files of one project into a folder of their own, as they lie in the site. The pages that tell of all projects stay behind. */
-async function gather(folder: string, id: string): Promise<string> {
-  const own = join(folder, `.${id}`);
-  await mkdir(join(own, 'cards'), { recursive: true });
-  for (const path of [id, `cards/${id}`, `cards/${id}.png`])
-    await rename(join(folder, path), join(own, path));
-  return own;
-}
-
-function ofProject(
-  texts: Readonly<Record<string, string>>,
-  id: string,
-): Readonly<Record<string, string>> {
-  return Object.fromEntries(Object.entries(texts).filter(([file]) => file.startsWith(`${id}/`)));
 }

@@ -1,9 +1,10 @@
 import { createHash } from 'node:crypto';
-import { mkdir, readFile, rename, writeFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import sharp, { type OverlayOptions } from 'sharp';
 import { writeSvg } from '../draw/svg.ts';
 import { LIBRARY } from '../photo/library.ts';
+import { writeWhole } from '../write/swap-in.ts';
 import { type Card, drawCard, PHOTO } from './draw-card.ts';
 import { type Lettering, loadLettering } from './lettering.ts';
 
@@ -26,9 +27,7 @@ export async function makeCard(card: Card, cacheDir: string): Promise<Uint8Array
       .flatten()
       .png({ compressionLevel: 6 })
       .toBuffer();
-    await mkdir(cacheDir, { recursive: true });
-    await writeFile(`${kept}.${process.pid}.new`, png);
-    await rename(`${kept}.${process.pid}.new`, kept);
+    await writeWhole(kept, png, { writer: process.pid });
     return png;
   }
 }

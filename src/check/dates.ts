@@ -1,4 +1,5 @@
 import { rowKinds } from '../model/kinds.ts';
+import type { ReadProject } from '../read/content.ts';
 import { type Problem, problemAt } from '../read/problem.ts';
 import type { RawRecord } from '../read/raw.ts';
 import type { Day } from '../time/day.ts';
@@ -22,20 +23,36 @@ export const nothingFromTheFuture: Rule = ({ project, today }) => {
     dated.push({ raw, days: { finished: value.finished } });
   for (const { raw, value } of project.entries) dated.push({ raw, days: { date: value.date } });
 
-  return dated.flatMap(({ raw, days }) =>
-    Object.entries(days).flatMap(([field, day]) => {
-      if (day === undefined || day <= today) return [];
-      return [
-        problemAt(
-          raw.placeOf([field]),
-          'date/future',
-          `${field}: "${day}" is in the future (today is ${today})`,
-          sameDayEarlier(day, today),
-        ),
-      ];
-    }),
+  const told = dated.flatMap(({ raw, days }) =>
+    Object.entries(days).flatMap(([field, day]) => (day === undefined ? [] : { raw, field, day })),
+  );
+  const future = told.filter(({ day }) => day > today);
+  if (isClockWrong(project, today, future.length, told.length))
+    return [wrongClock(project, today, future.length)];
+  return future.map(({ raw, field, day }) =>
+    problemAt(
+      raw.placeOf([field]),
+      'date/future',
+      `${field}: "${day}" is in the future (today is ${today})`,
+      sameDayEarlier(day, today),
+    ),
   );
 };
+
+/** Marks are never of a day to come, and rows seldom: where a mark is, or most rows are, the clock is what is wrong. */
+function isClockWrong({ marks }: ReadProject, today: Day, future: number, all: number): boolean {
+  const marked = [...(marks.marks ?? '').matchAll(/^date (\d{4}-\d{2}-\d{2})$/gm)];
+  return marked.some(([, day = '']) => day > today) || (future >= 5 && future > all / 2);
+}
+
+function wrongClock({ id }: ReadProject, today: Day, future: number): Problem {
+  return problemAt(
+    { file: `${id}/project.yaml`, line: 1, column: 1 },
+    'date/clock',
+    `this machine says that today is ${today}, and ${future} dates of rows are later, or a mark is`,
+    'set its clock',
+  );
+}
 
 function sameDayEarlier(day: Day, today: Day): string {
   const earlier = `${Number(day.slice(0, 4)) - 1}${day.slice(4)}`;

@@ -2,11 +2,16 @@ import { relative } from 'node:path';
 import { parseArgs } from 'node:util';
 import type { Book } from '../book/types.ts';
 import { finishSite } from '../build/finish-site.ts';
+import { NotBuilt } from '../build/not-built.ts';
 import { projectPages } from '../build/project-pages.ts';
 import { hasErrors, readyContent } from '../build/ready-content.ts';
+import { clearScratch } from '../build/scratch.ts';
 import { suggest } from '../read/nearest.ts';
-import { contentDirProblem, siteDir } from '../site/folders.ts';
+import { contentDirProblem, siteDir, workDir } from '../site/folders.ts';
+import { aloneInWork } from '../site/work-lock.ts';
 import { countProblems, plural } from './print-problems.ts';
+import { putBack } from './replace-folder.ts';
+import { tellFailure } from './tell-failure.ts';
 
 const HELP = `npm run build [-- --verify]
 npm run build -- --only PROJECT [--only PROJECT ...]
@@ -39,37 +44,53 @@ export async function main(args: readonly string[]): Promise<number> {
 }
 
 /** Builds into a new folder and swaps it in. Returns the book it was built from, or undefined when it was refused. */
-export async function buildSite({
-  verify = false,
-  only,
-  joining = false,
-}: BuildOptions = {}): Promise<Book | undefined> {
-  const started = performance.now();
+export async function buildSite(options: BuildOptions = {}): Promise<Book | undefined> {
   const noDir = contentDirProblem();
   if (noDir) return refuse(noDir);
+  const done = await aloneInWork('build', async () => ({ book: await buildAlone(options) }), {
+    sharesCache: options.only !== undefined,
+  });
+  return 'busy' in done ? refuse(`${done.busy}\nNothing was built.`) : done.book;
+}
 
+async function buildAlone(options: BuildOptions): Promise<Book | undefined> {
+  const asItWas = `Nothing was built; ${shown} is as it was.`;
+  try {
+    await putBack(siteDir, workDir);
+    await clearScratch();
+    return await buildOrThrow(options);
+  } catch (error) {
+    if (error instanceof NotBuilt) return refuse(`${error.message} ${asItWas}`);
+    return refuse(`The build broke: ${tellFailure(error) ?? (error as Error).message}\n${asItWas}`);
+  }
+}
+
+async function buildOrThrow({ verify = false, only, joining }: BuildOptions): Promise<Book> {
+  const started = performance.now();
   const ready = await readyContent({ verify, only });
   const { book, problems } = ready;
-  if (hasErrors(problems))
-    return refuse(`${countProblems(problems)}. Nothing was built; ${shown} is as it was.`);
+  if (hasErrors(problems)) throw new NotBuilt(`${countProblems(problems)}.`);
   const ids = book.projects.map(({ id }) => id);
   const unknown = only?.find((id) => !ids.includes(id));
   if (unknown !== undefined)
-    return refuse(`There is no project "${unknown}": ${suggest(unknown, ids) ?? ids.join(', ')}`);
+    throw new NotBuilt(
+      `There is no project "${unknown}": ${suggest(unknown, ids) ?? ids.join(', ')}`,
+    );
 
-  const pages = await projectPages(only ?? ids, ready.state);
-  if (joining && pages.missing.length > 0) return refuse(notMade(pages.missing));
-  const failure = only ? await tried(pages.make()) : await finishSite(ready, pages.make());
-  if (failure !== undefined)
-    return refuse(`The build broke: ${failure}\nNothing was built; ${shown} is as it was.`);
-  if (!only) await pages.prune();
+  const pages = await projectPages(only ?? ids, ready);
+  if (joining && pages.missing.length > 0) throw new NotBuilt(notMade(pages.missing));
+  if (only) await pages.make('all');
+  else {
+    await finishSite(ready, pages);
+    await pages.prune();
+  }
   const entries = book.projects.reduce((count, project) => count + project.entries.length, 0);
   const took = `in ${((performance.now() - started) / 1000).toFixed(1)} s`;
   const made = pages.missing.length;
   console.log(
     only
       ? `Made the pages of ${plural(made, 'project')}, ${took}.`
-      : `Built ${shown}: ${plural(ids.length, 'project')}, ${plural(entries, 'entry', 'entries')}; pages of ${made} made anew, ${took}.`,
+      : `Built ${shown}: ${plural(ids.length, 'project')}, ${plural(entries, 'entry', 'entries')}, ${took}${made < ids.length ? `; made anew: ${made === 0 ? 'none' : pages.missing.join(', ')}` : ''}.`,
   );
   return book;
 }
@@ -93,15 +114,6 @@ function readArguments(args: readonly string[]): BuildOptions | 'help' | undefin
 function notMade(missing: readonly string[]): string {
   const lines = missing.map((id) => `  npm run build -- --only ${id}`);
   return `There are no pages of ${missing.join(', ')} as the content is now. Make them with the same WITNESSMARK_CACHE:\n${lines.join('\n')}`;
-}
-
-async function tried(work: Promise<unknown>): Promise<string | undefined> {
-  try {
-    await work;
-    return undefined;
-  } catch (error) {
-    return (error as Error).message;
-  }
 }
 
 function refuse(message: string): undefined {

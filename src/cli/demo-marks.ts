@@ -1,8 +1,9 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { contentDir, contentDirProblem } from '../site/folders.ts';
+import { writeWhole } from '../write/swap-in.ts';
 
 /** Days on which the demo's ledgers are marked. */
 const DAYS: Readonly<Record<string, readonly string[]>> = {
@@ -46,7 +47,7 @@ async function nameKey(line: string | undefined): Promise<void> {
   const file = join(contentDir, SIGNED, 'project.yaml');
   const text = (await readFile(file, 'utf8')).replace(/^markKey: .*\n/m, '');
   const added = line === undefined ? '' : `markKey: ${line}\n`;
-  await writeFile(
+  await writeWhole(
     file,
     text.replace(/^timeZone: .*\n/m, (zone) => zone + added),
   );

@@ -1,9 +1,11 @@
 import { watch } from 'node:fs/promises';
 import { dev } from 'astro';
 import { openBook } from '../book/open.ts';
+import type { Book } from '../book/types.ts';
 import { derivePhotos } from '../photo/derive.ts';
 import { refreshCrossChecks } from '../site/cross-checks.ts';
 import { cacheDir, contentDir, contentDirProblem, workDir } from '../site/folders.ts';
+import { aloneInWork } from '../site/work-lock.ts';
 import { countProblems, describeProblems } from './print-problems.ts';
 import { terminal } from './terminal.ts';
 
@@ -19,8 +21,11 @@ export async function main(): Promise<number> {
     console.log(
       `${describeProblems(book.problems, contentDir)}\n${countProblems(book.problems)}; records with problems are left out.`,
     );
-  await derivePhotos(book, { contentDir, workDir, cacheDir }, { listener: terminal });
-  await refreshCrossChecks(book.projects);
+  const derived = await aloneInWork('dev', () => derive(book), { waitMs: DERIVE_WAIT });
+  if (derived) {
+    console.error(derived.busy);
+    return 1;
+  }
   // Whatever the shell says: drafts and help while writing go by it.
   process.env.NODE_ENV = 'development';
   const server = await whenEntriesCanBeRead(book.problems.length > 0);
@@ -28,6 +33,14 @@ export async function main(): Promise<number> {
   console.log(`\nOpen  http://localhost:${server.address.port}${path}\nStop with Ctrl+C.`);
   await new Promise(() => {});
   return 0;
+}
+
+/** How long one waits for a build that makes the same files, at the start. */
+const DERIVE_WAIT = 15_000;
+
+async function derive(book: Book): Promise<void> {
+  await derivePhotos(book, { contentDir, workDir, cacheDir }, { listener: terminal });
+  await refreshCrossChecks(book.projects);
 }
 
 /** Starts the server. Astro refuses to start while the head of an entry is no YAML: then it waits until a file was changed. */

@@ -1,4 +1,3 @@
-import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
 import { join, relative } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { openBook } from '../book/open.ts';
@@ -9,6 +8,8 @@ import { steadyPdf } from '../dossier/steady-pdf.ts';
 import { addressesOf } from '../publish/address.ts';
 import { suggest } from '../read/nearest.ts';
 import { contentDir, contentDirProblem, siteDir } from '../site/folders.ts';
+import { aloneInWork } from '../site/work-lock.ts';
+import { writeWhole } from '../write/swap-in.ts';
 import { buildSite } from './build.ts';
 import { type DossierArguments, HELP, readDossierArguments } from './dossier-arguments.ts';
 import { printPage } from './print-page.ts';
@@ -36,7 +37,8 @@ export async function main(
   const browser = await openBrowser();
   if (browser === undefined) return fail(NO_BROWSER, 1);
   try {
-    return await printAll(browser, wanted);
+    const done = await aloneInWork('dossier', () => printAll(browser, wanted));
+    return typeof done === 'number' ? done : fail(`${done.busy}\nNothing was printed.`, 1);
   } catch (error) {
     return fail(`Printing broke: ${(error as Error).message}`, 1);
   } finally {
@@ -71,21 +73,9 @@ async function print(
     numbers: whole ? wholeNumbers(project) : undefined,
   });
   const file = join(out, `${project.id}${whole ? '-private' : ''}.pdf`);
-  await writeWhole(file, steadyPdf(pdf, project.lastDay));
+  await writeWhole(file, steadyPdf(pdf, project.lastDay), { writer: process.pid });
   const sections = plural(sectionsOf(project.now).length, 'section');
   console.log(`Printed ${relative(process.cwd(), file)}: ${sections}.`);
-}
-
-/** A file that is there is whole: it is written beside its place and renamed. */
-async function writeWhole(file: string, bytes: Uint8Array): Promise<void> {
-  const fresh = file.replace(/\.pdf$/, `.tmp.${process.pid}.pdf`);
-  await mkdir(join(file, '..'), { recursive: true });
-  try {
-    await writeFile(fresh, bytes);
-    await rename(fresh, file);
-  } finally {
-    await rm(fresh, { force: true });
-  }
 }
 
 /** The browser of the test set-up, else an installed Chrome; undefined where there is neither, or where they were not installed. */

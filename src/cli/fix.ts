@@ -2,13 +2,13 @@ import { join } from 'node:path';
 import { mendContent } from '../mend/mend-content.ts';
 import { replaceFile } from '../mend/replace-file.ts';
 import { contentDir } from '../site/folders.ts';
-import { withLock } from '../write/lock.ts';
+import { alone } from '../write/alone.ts';
 import { describeMends, plural } from './print-problems.ts';
 
 /** Mends what has one answer, shows each change, and says what could not be written. */
 export async function fix({ dry }: { readonly dry: boolean }): Promise<string> {
   if (dry) return mend();
-  const said = await withLock(contentDir, 'check --fix', () => mend(write));
+  const said = await alone(contentDir, 'check --fix', () => mend(write));
   return typeof said === 'string' ? said : `Nothing is mended: ${said.busy}\n`;
 }
 

@@ -7,7 +7,6 @@ import { charsetRefusal, type Encoding } from '../import/charset.ts';
 import { checkRows } from '../import/check-rows.ts';
 import { eventOutcomes } from '../import/event-outcomes.ts';
 import { findMapping } from '../import/find-mapping.ts';
-import { finishWriting } from '../import/finish-writing.ts';
 import { type Before, lineOutcomes } from '../import/line-outcomes.ts';
 import { refusedCalendar } from '../import/refused-events.ts';
 import { refusedTable } from '../import/refused-file.ts';
@@ -15,7 +14,8 @@ import { readTable } from '../import/table.ts';
 import type { ImportMapping } from '../model/kinds.ts';
 import { type ReadProject, readContent } from '../read/content.ts';
 import { contentDir, contentDirProblem } from '../site/folders.ts';
-import { readImportArguments } from './import-arguments.ts';
+import { alone } from '../write/alone.ts';
+import { type ImportArguments, readImportArguments } from './import-arguments.ts';
 import { printGuess } from './import-guess.ts';
 import { importOutcomes, type Job } from './import-outcomes.ts';
 import { importPhotos } from './import-photos.ts';
@@ -28,15 +28,17 @@ export async function main(args: readonly string[]): Promise<number> {
   if ('say' in wanted) return say(wanted.say, wanted.status);
   const noDir = contentDirProblem();
   if (noDir) return say(noDir, 2);
+  if (!wanted.write) return run(wanted);
+  const done = await alone(contentDir, 'import', () => run(wanted));
+  return typeof done === 'number' ? done : say(`${done.busy}\nNothing was imported.`, 1);
+}
+
+async function run(wanted: ImportArguments): Promise<number> {
   const isFolder = (await stat(wanted.file).catch(() => undefined))?.isDirectory();
   if (isFolder) return importPhotos(wanted);
   const bytes = await readFile(wanted.file).catch((error: NodeJS.ErrnoException) => error);
   if (bytes instanceof Error) return say(`${wanted.file} can't be read: ${bytes.message}`, 2);
 
-  if (wanted.write) {
-    const busy = await finishWriting(contentDir);
-    if (busy) return say(busy, 1);
-  }
   const content = await readContent(contentDir);
   const found = findMapping(content, wanted);
   if ('wrong' in found) return say(found.wrong, 2);
@@ -55,7 +57,7 @@ export async function main(args: readonly string[]): Promise<number> {
     ? calendarRefusal(bytes, wanted.file)
     : charsetRefusal(bytes, mapping.encoding as Encoding, wanted.file);
   if (refusal) return say(refusal, 1);
-  const before = await importedBefore(contentDir, project);
+  const before = await importedBefore(contentDir, project, wanted);
   const read = isCalendar(bytes)
     ? readEvents(bytes, mapping, project, before)
     : readLines(bytes, mapping, before);

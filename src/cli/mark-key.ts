@@ -1,9 +1,10 @@
 import { createPrivateKey, generateKeyPairSync, type KeyObject } from 'node:crypto';
 import { existsSync } from 'node:fs';
-import { readFile, realpath, writeFile } from 'node:fs/promises';
+import { readFile, realpath } from 'node:fs/promises';
 import { basename, dirname, join, relative, resolve } from 'node:path';
 import { contentDir } from '../site/folders.ts';
 import { printKey } from '../trust/note-key.ts';
+import { writeNew } from '../write/place-file.ts';
 
 /** A private key, or why it is refused. */
 export type KeyRead = { readonly privateKey: KeyObject } | { readonly refused: string };
@@ -31,14 +32,10 @@ export async function makeKey(path: string): Promise<string | undefined> {
   const near = await tooNear(path);
   if (near) return near;
   const { privateKey } = generateKeyPairSync('ed25519');
-  try {
-    const pem = privateKey.export({ type: 'pkcs8', format: 'pem' });
-    await writeFile(path, pem, { mode: 0o600, flag: 'wx' });
-    return undefined;
-  } catch (error) {
-    const { code, message } = error as NodeJS.ErrnoException;
-    return code === 'EEXIST' ? `${path} is there already; it was left as it is.` : message;
-  }
+  const pem = privateKey.export({ type: 'pkcs8', format: 'pem' });
+  return (await writeNew(path, pem, { mode: 0o600 }))
+    ? undefined
+    : `${path} is there already; it was left as it is.`;
 }
 
 /** Whether a key belongs to the public key that a project names. */

@@ -11,6 +11,7 @@ import { contentDir, contentDirProblem } from '../site/folders.ts';
 import { type Day, showDay } from '../time/day.ts';
 import { toBase64 } from '../trust/hash.ts';
 import { printKey } from '../trust/note-key.ts';
+import { alone } from '../write/alone.ts';
 import { type MarkArguments, readMarkArguments } from './mark-arguments.ts';
 import { isKeyOf, makeKey, readKey } from './mark-key.ts';
 import { countProblems, describeProblems, plural } from './print-problems.ts';
@@ -21,7 +22,12 @@ export async function main(args: readonly string[]): Promise<number> {
   if ('say' in wanted) return say(wanted.say, wanted.status);
   const noDir = contentDirProblem();
   if (noDir) return say(noDir, 2);
+  if (wanted.newKey !== undefined) return run(wanted);
+  const done = await alone(contentDir, 'mark', () => run(wanted));
+  return typeof done === 'number' ? done : say(`${done.busy}\nNothing was marked.`, 1);
+}
 
+async function run(wanted: MarkArguments): Promise<number> {
   const content = await readContent(contentDir);
   const unknown = unknownProject(content, wanted.projects);
   if (unknown) return say(unknown, 2);

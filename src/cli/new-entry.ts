@@ -1,5 +1,3 @@
-import { randomUUID } from 'node:crypto';
-import { mkdir, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { openBook } from '../book/open.ts';
@@ -12,9 +10,9 @@ import { suggest } from '../read/nearest.ts';
 import { contentDir, contentDirProblem } from '../site/folders.ts';
 import { addDays, type Day, latestDay, parseDay } from '../time/day.ts';
 import { entrySkeleton } from '../write/entry-skeleton.ts';
-import { placeFile } from '../write/keep-file.ts';
-import { WRITE_FOLDER } from '../write/lock.ts';
+import { withLock } from '../write/lock.ts';
 import { wordsOf } from '../write/next-id.ts';
+import { writeNew } from '../write/place-file.ts';
 import { projectFor } from './add.ts';
 import { isInteractive } from './ask-fields.ts';
 import { askTexts } from './ask-texts.ts';
@@ -73,24 +71,13 @@ async function writeEntry(
   const text = entrySkeleton({ title, date, phase, rows, photos: untold.photos });
 
   const file = join(contentDir, project.id, 'entries', `${date}-${wordsOf(title)}.mdx`);
-  if (!(await writeWhole(file, text))) return refuse(`There is ${file} already.`);
+  const done = await withLock(contentDir, 'a new entry', () => writeNew(file, text));
+  if (done === false) return refuse(`There is ${file} already.`);
+  if (done !== true) return refuse(done.busy);
   console.log(`Wrote ${file}
 It lists ${plural(rows.length, 'row')} and ${plural(untold.photos.length, 'photo')} that no entry tells yet.
 Open it in your editor. npm run dev shows it; it stays out of the site while it says "draft: true".`);
   return 0;
-}
-
-/** Puts a text in its place whole, or not at all where something is there. */
-async function writeWhole(file: string, text: string): Promise<boolean> {
-  const fresh = join(contentDir, WRITE_FOLDER, `entry-${randomUUID()}`);
-  await mkdir(join(contentDir, WRITE_FOLDER), { recursive: true });
-  await mkdir(join(file, '..'), { recursive: true });
-  try {
-    await writeFile(fresh, text, { flush: true });
-    return await placeFile(fresh, file);
-  } finally {
-    await rm(fresh, { force: true });
-  }
 }
 
 /** The phase of the newest rows up to a day; before there are any, the first that is not finished. */

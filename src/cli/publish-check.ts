@@ -1,5 +1,4 @@
 import { existsSync } from 'node:fs';
-import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { openBook } from '../book/open.ts';
@@ -12,6 +11,8 @@ import {
   writeManifest,
 } from '../publish/manifest.ts';
 import { contentDir, contentDirProblem, siteDir } from '../site/folders.ts';
+import { withLock } from '../write/lock.ts';
+import { writeWhole } from '../write/swap-in.ts';
 import { pagesInside, readKept } from './address-check.ts';
 import { findLeaks } from './leaks.ts';
 import { plural } from './print-problems.ts';
@@ -56,8 +57,12 @@ export async function main(args: readonly string[]): Promise<number> {
   list('private', leaks);
   console.log(sizeOf(files));
   if (gone.length > 0 || leaks.length > 0) return 1;
-  if (keep) await writeFile(join(contentDir, PUBLISHED), writeManifest(now));
-  if (keep) console.log(`Kept ${plural(now.size, 'address', 'addresses')} in ${PUBLISHED}.`);
+  if (!keep) return 0;
+  const busy = await withLock(contentDir, 'publish:check', () =>
+    writeWhole(join(contentDir, PUBLISHED), writeManifest(now)),
+  );
+  if (busy) return fail(`${busy.busy}\nNothing was kept.`, 1);
+  console.log(`Kept ${plural(now.size, 'address', 'addresses')} in ${PUBLISHED}.`);
   return 0;
 }
 

@@ -44,4 +44,18 @@ if (main === undefined) {
   console.error(`There is no command "${command}". "npm run" lists those there are.`);
   process.exit(2);
 }
-process.exitCode = (await main(args)) ?? 0;
+const { tellFailure } = await import('./tell-failure.ts');
+// Whoever reads what is printed may stop reading, as "head" does.
+process.stdout.on('error', (error) => (error.code === 'EPIPE' ? process.exit() : end(error)));
+process.on('uncaughtException', end);
+try {
+  process.exitCode = (await main(args)) ?? 0;
+} catch (error) {
+  end(error);
+}
+
+/** Tells what the machine refused in a line or two; anything else is our bug, and is shown with its place. */
+function end(error) {
+  console.error(tellFailure(error) ?? error);
+  process.exit(1);
+}

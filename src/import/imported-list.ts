@@ -1,5 +1,6 @@
-import { open, readFile, rename } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { writeWhole } from '../write/swap-in.ts';
 
 /** What was imported into a project, line by line: `imported.txt` of its folder. */
 export const IMPORTED = 'imported.txt';
@@ -38,18 +39,9 @@ export async function readImported(projectDir: string): Promise<Imported> {
   }
 }
 
-/** Writes the list beside its place and swaps it in, so that it is there whole or as it was. */
+/** Writes the list; it is there whole or as it was. */
 export async function writeImported(projectDir: string, imported: Imported): Promise<void> {
-  const path = join(projectDir, IMPORTED);
-  const fresh = join(projectDir, `.${IMPORTED}.${process.pid}.new`);
-  const file = await open(fresh, 'w');
-  try {
-    await file.writeFile(printImported(imported));
-    await file.sync();
-  } finally {
-    await file.close();
-  }
-  await rename(fresh, path);
+  await writeWhole(join(projectDir, IMPORTED), printImported(imported));
 }
 
 /** Rows that were pending and are there were written after all; the others were not, and their lines are new again. */

@@ -1,4 +1,4 @@
-import { open } from 'node:fs/promises';
+import { writeNew } from '../write/place-file.ts';
 import { type Encoding, textBytes } from './charset.ts';
 import type { Outcome } from './outcome.ts';
 import type { Table } from './table.ts';
@@ -38,14 +38,7 @@ export async function writeRefused(
 ): Promise<string> {
   for (let number = 1; ; number++) {
     const path = `${input}.refused${number === 1 ? '' : `-${number}`}.${ending}`;
-    try {
-      const file = await open(path, 'wx');
-      await file.writeFile(bytes);
-      await file.close();
-      return path;
-    } catch (error) {
-      if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
-    }
+    if (await writeNew(path, bytes)) return path;
   }
 }
 

@@ -1,5 +1,7 @@
-import { copyFile, link, mkdir, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
+import { placeFile } from '../write/place-file.ts';
+import { writeWhole } from '../write/swap-in.ts';
 import type { Glance } from './glance.ts';
 
 /** What is known of an original without reading it again. */
@@ -52,13 +54,6 @@ export async function writeIndex(cacheDir: string, originals: PhotoIndex): Promi
   await writeWhole(join(cacheDir, 'photos.json'), JSON.stringify({ version: VERSION, originals }));
 }
 
-/** Writes a file under a name that appears only once it is whole, so that an interrupted run leaves nothing half-made to be trusted later. */
-export async function writeWhole(path: string, content: string | Uint8Array): Promise<void> {
-  const fresh = `${path}.${process.pid}.new`;
-  await writeFile(fresh, content);
-  await rename(fresh, path);
-}
-
 /** Makes `folder` hold exactly these files of the cache. */
 export async function publish(
   cache: PhotoCache,
@@ -70,8 +65,9 @@ export async function publish(
   await Promise.all(
     [...there].filter((file) => !wanted.has(file)).map((file) => rm(join(folder, file))),
   );
+  // One file under two names costs nothing; across disks it is copied.
   for (const file of wanted)
-    if (!there.has(file)) await linkOrCopy(join(cache.folder, file), join(folder, file));
+    if (!there.has(file)) await placeFile(join(cache.folder, file), join(folder, file));
 }
 
 /** What is noted of originals from now on: those made or found ready, and others that still lie in their folder. */
@@ -100,15 +96,4 @@ export async function prune(
 /** How the names of all files derived from an original start: what it is, and what was done to it. */
 export function stemOf({ sha256, recipe }: KnownOriginal): string {
   return `${sha256.slice(0, 16)}-${recipe}`;
-}
-
-/** One file under two names costs nothing; across disks it is copied. */
-async function linkOrCopy(from: string, to: string): Promise<void> {
-  try {
-    await link(from, to);
-  } catch {
-    const fresh = `${to}.${process.pid}.new`;
-    await copyFile(from, fresh);
-    await rename(fresh, to);
-  }
 }

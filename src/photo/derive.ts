@@ -1,9 +1,9 @@
-import { mkdir } from 'node:fs/promises';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import type { Book } from '../book/types.ts';
 import type { Problem } from '../read/problem.ts';
+import { writeWhole } from '../write/swap-in.ts';
 import {
   type KnownOriginal,
   keptOriginals,
@@ -13,7 +13,6 @@ import {
   publish,
   readIndex,
   writeIndex,
-  writeWhole,
 } from './cache.ts';
 import { eachOf } from './each.ts';
 import { halvesOf } from './halves.ts';
@@ -90,7 +89,6 @@ export async function derivePhotos(
   await writeIndex(cacheDir, only ? { ...(await readIndex(cacheDir)), ...originals } : originals);
   await publish(cache, join(workDir, 'public', 'photos'), wanted);
   if (!only) await prune(cache, wanted, originals);
-  await mkdir(workDir, { recursive: true });
   await writeWhole(join(workDir, 'photos.json'), JSON.stringify(manifest));
   return [...seen.problems, ...halves.problems, ...broken];
 }

@@ -77,7 +77,9 @@ export async function problemOf(file: string, path: string, error: unknown): Pro
 }
 
 async function firstBytes(path: string): Promise<Uint8Array> {
-  const file = await open(path);
+  // Whoever may not read the file gets no more than the reason.
+  const file = await open(path).catch(() => undefined);
+  if (file === undefined) return Buffer.alloc(0);
   try {
     const { buffer, bytesRead } = await file.read(Buffer.alloc(32), 0, 32, 0);
     return buffer.subarray(0, bytesRead);

@@ -1,7 +1,8 @@
 import { type FileHandle, mkdir, open, truncate } from 'node:fs/promises';
 import { join } from 'node:path';
+import { syncFolder } from '../write/swap-in.ts';
 import type { PictureFile, RowOfItem } from './item.ts';
-import { syncFolder, textOf } from './state-folder.ts';
+import { textOf } from './state-folder.ts';
 
 /** Where a row stood when it was written. */
 export interface Stands {

@@ -2,8 +2,8 @@ import { existsSync } from 'node:fs';
 import { unlink } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Problem } from '../read/problem.ts';
+import { growRow } from '../write/grow-row.ts';
 import { keepFile, type WriteResult, writeRows } from '../write/write-rows.ts';
-import { growRow } from './grow-row.ts';
 import type { FileToKeep, Ledger, Wrote } from './ledger.ts';
 
 /** The ledger of a content folder, written as any other program of the house writes it. */

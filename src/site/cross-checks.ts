@@ -1,4 +1,4 @@
-import { mkdir, readdir, readFile } from 'node:fs/promises';
+import { readdir, readFile } from 'node:fs/promises';
 import { availableParallelism } from 'node:os';
 import { join, resolve } from 'node:path';
 import { Worker } from 'node:worker_threads';
@@ -11,7 +11,7 @@ import {
   type DrawJob,
   drawJob,
 } from '../measure/cross-check.ts';
-import { writeWhole } from '../photo/cache.ts';
+import { writeWhole } from '../write/swap-in.ts';
 import { cacheDir } from './folders.ts';
 
 /** One file a project, so that machines that share the folder and work on different projects don't write the same one. */
@@ -52,7 +52,6 @@ export async function refreshCrossChecks(
   );
   const jobs = [...missing.values()].map(drawJob);
   const checks = new Map([...kept, ...(jobs.length === 0 ? [] : await drawInWorkers(jobs))]);
-  await mkdir(FOLDER, { recursive: true });
   for (const [id, own] of wanted) {
     const held = [...own.keys()].map((key) => [key, checks.get(key)]);
     await writeWhole(join(FOLDER, `${id}.json`), JSON.stringify(Object.fromEntries(held)));

@@ -18,4 +18,4 @@ export function handedContent(): ReadContent | undefined {
   return hands.witnessmarkContent;
 }
 
-const hands = globalThis as { witnessmarkContent?: ReadContent };
+const hands = globalThis as { witnessmarkContent?: ReadContent | undefined };

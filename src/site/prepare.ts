@@ -4,6 +4,10 @@ import { readContent } from '../read/content.ts';
 import { type Words, wordsOf } from '../words/words.ts';
 import { refreshCrossChecks } from './cross-checks.ts';
 import { cacheDir, contentDir, workDir } from './folders.ts';
+import { aloneInWork } from './work-lock.ts';
+
+/** A build makes the same files, without those of drafts; what is served waits for it. */
+const BUILD_WAIT = 600_000;
 
 /** The public address from site.yaml and the words of its language; a content folder without a usable one is told apart by the check, not here. */
 export async function aboutSite(): Promise<{ address: string; words: Words }> {
@@ -17,6 +21,10 @@ export async function aboutSite(): Promise<{ address: string; words: Words }> {
 /** Derives photos and draws values that are new or changed, while the dev server runs. */
 export async function refreshDerived(): Promise<void> {
   const book = await openBook(contentDir, { now: new Date(), drafts: true });
-  await derivePhotos(book, { contentDir, workDir, cacheDir });
-  await refreshCrossChecks(book.projects);
+  const derive = async () => {
+    await derivePhotos(book, { contentDir, workDir, cacheDir });
+    await refreshCrossChecks(book.projects);
+  };
+  const done = await aloneInWork('dev', derive, { waitMs: BUILD_WAIT });
+  if (done) throw new Error(done.busy);
 }

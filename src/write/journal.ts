@@ -1,10 +1,10 @@
 import { createHash } from 'node:crypto';
-import { appendFile, open, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { appendFile, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { ListKind } from '../model/kinds.ts';
 import type { Insertion } from './insertion.ts';
 import { WRITE_FOLDER } from './lock.ts';
-import { type Fresh, placeOf, swapIn, syncFolder, writeBeside } from './swap-in.ts';
+import { type Fresh, named, placeOf, swapIn, writeBeside, writeWhole } from './swap-in.ts';
 
 /** A row that was added, and where it stands. */
 export interface Written {
@@ -78,21 +78,28 @@ export async function changesOf(contentDir: string): Promise<Change[]> {
  * written down, so that a change that breaks off in between is finished by whoever comes next.
  */
 export async function commit(contentDir: string, change: Change, bytes: NewBytes): Promise<void> {
-  await writeFile(begunOf(contentDir), JSON.stringify(change.files.map(({ file }) => file)));
-  const swaps = await Promise.all(
-    change.files.map(async ({ file, before, after }) => {
-      const fresh = await writeBeside(join(contentDir, file), bytes.get(file) ?? new Uint8Array());
-      return { ...fresh, before, after };
-    }),
-  );
-  const path = pendingOf(contentDir);
-  const file = await open(`${path}.new`, 'w');
-  await file.writeFile(JSON.stringify({ change, swaps } satisfies Pending));
-  await file.sync();
-  await file.close();
-  await rename(`${path}.new`, path);
-  await syncFolder(join(contentDir, WRITE_FOLDER));
-  await finish(contentDir);
+  try {
+    await begin(contentDir, change, bytes);
+  } catch (error) {
+    await clearBegun(contentDir);
+    throw error;
+  }
+  await finish(contentDir).catch((error: Error) => {
+    throw Object.assign(error, { begun: true });
+  });
+}
+
+async function begin(contentDir: string, change: Change, bytes: NewBytes): Promise<void> {
+  const begun = begunOf(contentDir);
+  const names = JSON.stringify(change.files.map(({ file }) => file));
+  await writeFile(begun, names).catch(named(begun));
+  const swaps: Pending['swaps'][number][] = [];
+  for (const { file, before, after } of change.files) {
+    const fresh = await writeBeside(join(contentDir, file), bytes.get(file) ?? new Uint8Array());
+    swaps.push({ ...fresh, before, after });
+  }
+  const pending: Pending = { change, swaps };
+  await writeWhole(pendingOf(contentDir), JSON.stringify(pending));
 }
 
 /** Finishes a change that broke off, where there is one. A file that was changed by hand in between stays as it is. */
@@ -114,7 +121,8 @@ export async function finish(contentDir: string): Promise<void> {
     const journal = journalOf(contentDir);
     const held = await bytesOf(journal);
     const close = held !== undefined && held.length > 0 && held.at(-1) !== 0x0a ? '\n' : '';
-    await appendFile(journal, `${close}${JSON.stringify(change)}\n`, { flush: true });
+    const line = `${close}${JSON.stringify(change)}\n`;
+    await appendFile(journal, line, { flush: true }).catch(named(journal));
   }
   await rm(pendingOf(contentDir));
   await clearBegun(contentDir);

@@ -1,9 +1,10 @@
 import { randomUUID } from 'node:crypto';
-import { constants, copyFile, link, mkdir, open, rm } from 'node:fs/promises';
+import { mkdir, rm, writeFile } from 'node:fs/promises';
 import { extname, join } from 'node:path';
-import { WRITE_FOLDER } from './lock.ts';
+import { WRITE_FOLDER, withLock } from './lock.ts';
 import { wordsOf } from './next-id.ts';
-import { syncFolder } from './swap-in.ts';
+import { placeFile } from './place-file.ts';
+import { named, syncFolder } from './swap-in.ts';
 
 /** Puts bytes into `photos/` or `receipts/` under a free name near the wanted one, and returns the name; nothing is ever overwritten. */
 export async function keepFile(
@@ -14,15 +15,25 @@ export async function keepFile(
   bytes: Uint8Array,
 ): Promise<string> {
   if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(project)) throw new Error(`"${project}" is no project`);
+  const kept = await withLock(contentDir, 'keeping a file', async () => ({
+    as: await keepAlone(contentDir, project, folder, name, bytes),
+  }));
+  if ('busy' in kept) throw new Error(kept.busy);
+  return kept.as;
+}
+
+async function keepAlone(
+  contentDir: string,
+  project: string,
+  folder: 'photos' | 'receipts',
+  name: string,
+  bytes: Uint8Array,
+): Promise<string> {
   const home = join(contentDir, project, folder);
   const whole = join(contentDir, WRITE_FOLDER, `file-${randomUUID()}`);
   await mkdir(home, { recursive: true });
-  await mkdir(join(contentDir, WRITE_FOLDER), { recursive: true });
   try {
-    const file = await open(whole, 'wx');
-    await file.writeFile(bytes);
-    await file.sync();
-    await file.close();
+    await writeFile(whole, bytes, { flag: 'wx', flush: true }).catch(named(join(home, name)));
     for (let number = 1; ; number++) {
       const free = nameFor(name, folder, number);
       if (!(await placeFile(whole, join(home, free)))) continue;
@@ -43,21 +54,4 @@ function nameFor(name: string, folder: string, number: number): string {
   const stem = wordsOf(base.slice(0, base.length - extname(base).length)).slice(0, 80);
   const plain = stem.replace(/-$/, '') || folder.replace(/s$/, '');
   return `${number === 1 ? plain : `${plain}-${number}`}${ending === '.' ? '' : ending}`;
-}
-
-/** Puts a whole file under a name if that is free, and says whether it was. */
-export async function placeFile(whole: string, path: string): Promise<boolean> {
-  try {
-    await link(whole, path);
-    return true;
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === 'EEXIST') return false;
-  }
-  try {
-    await copyFile(whole, path, constants.COPYFILE_EXCL);
-    return true;
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === 'EEXIST') return false;
-    throw error;
-  }
 }

@@ -1,9 +1,11 @@
+import { AsyncLocalStorage } from 'node:async_hooks';
 import { randomUUID } from 'node:crypto';
 import { link, mkdir, open, readdir, readFile, rm, stat, writeFile } from 'node:fs/promises';
 import { hostname } from 'node:os';
-import { join } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { isAlive, startOf } from './process-alive.ts';
+import { named } from './swap-in.ts';
 
 /** Folder of a content folder where what writing needs is kept; no reader looks into folders with a dot. */
 export const WRITE_FOLDER = '.witnessmark';
@@ -25,6 +27,9 @@ export interface Busy {
   readonly busy: string;
 }
 
+/** The locks that whatever runs has taken already, so that what is done under a lock may ask for it again. */
+const held = new AsyncLocalStorage<readonly string[]>();
+
 /** Does something as the only one who writes in a content folder; waits for whoever does, up to a limit. */
 export async function withLock<Result>(
   contentDir: string,
@@ -34,22 +39,51 @@ export async function withLock<Result>(
 ): Promise<Result | Busy> {
   const folder = join(contentDir, WRITE_FOLDER);
   await mkdir(folder, { recursive: true });
-  await writeFile(join(folder, '.gitignore'), '*\n', { flag: 'wx' }).catch(ignoreExisting);
+  const ignore = join(folder, '.gitignore');
+  await writeFile(ignore, '*\n', { flag: 'wx' }).catch(ignoreExisting).catch(named(ignore));
+  const sweptFirst = async () => {
+    await sweepFiles(folder);
+    return act();
+  };
   const path = join(folder, 'lock');
-  const mine = await acquire(path, what, Date.now() + waitMs);
-  if ('busy' in mine) return mine;
+  return withLockFile(path, what, holds(path) ? act : sweptFirst, waitMs);
+}
+
+/** Does something as the only one who holds a lock file; its folder must be there. */
+export async function withLockFile<Result>(
+  file: string,
+  what: string,
+  act: () => Promise<Result>,
+  waitMs: number,
+): Promise<Result | Busy> {
+  const path = resolve(file);
+  if (holds(path)) return act();
+  const taken = await acquire(path, what, performance.now() + waitMs);
+  if ('busy' in taken) return taken;
   try {
-    await sweep(folder);
-    return await act();
+    await sweep(path);
+    return await held.run([...(held.getStore() ?? []), path], act);
   } finally {
     await rm(path, { force: true });
   }
 }
 
+function holds(path: string): boolean {
+  return held.getStore()?.includes(resolve(path)) ?? false;
+}
+
+/** Removes pictures and projects that were being written when their process was ended: whoever writes such holds the lock. */
+async function sweepFiles(folder: string): Promise<void> {
+  for (const name of await readdir(folder))
+    if (/^(file|project)-[0-9a-f-]{36}$/.test(name))
+      await rm(join(folder, name), { recursive: true, force: true });
+}
+
 /** Removes what processes that were ended in the middle of claiming have left; only whoever holds the lock may. */
-async function sweep(folder: string): Promise<void> {
+async function sweep(path: string): Promise<void> {
+  const [folder, lock] = [dirname(path), basename(path)];
   for (const name of await readdir(folder)) {
-    if (!/^lock[.-]/.test(name)) continue;
+    if (!name.startsWith(`${lock}.`) && !name.startsWith(`${lock}-`)) continue;
     const left = join(folder, name);
     const holder = await holderOf(left);
     const gone = holder ? !(await isAlive(holder, hostname())) : await isOld(left);
@@ -75,11 +109,11 @@ async function acquire(path: string, what: string, until: number): Promise<Holde
   for (;;) {
     if (await claim(path, mine)) return mine;
     const holder = await holderOf(path);
-    if (holder === undefined && Date.now() > until)
+    if (holder === undefined && performance.now() > until)
       return { busy: `${path} can't be read; remove it` };
     if (holder === undefined) continue;
     if (!(await isAlive(holder, hostname()))) await clearAway(path, holder, what, until);
-    else if (Date.now() > until) return { busy: describe(path, holder) };
+    else if (performance.now() > until) return { busy: describe(path, holder) };
     else await wait(10 + Math.random() * 30);
   }
 }
@@ -89,7 +123,7 @@ async function claim(path: string, mine: Holder): Promise<boolean> {
   const whole = `${path}-${mine.nonce}`;
   const text = `${JSON.stringify(mine)}\n`;
   try {
-    await writeFile(whole, text);
+    await writeFile(whole, text, { flush: true }).catch(named(path));
     await link(whole, path);
     return true;
   } catch (error) {
@@ -105,13 +139,17 @@ async function claim(path: string, mine: Holder): Promise<boolean> {
 /** For file systems without links. */
 async function createWhole(path: string, text: string): Promise<boolean> {
   try {
-    const file = await open(path, 'wx');
-    await file.writeFile(text);
-    await file.close();
-    return true;
+    await (await open(path, 'wx')).close();
   } catch (error) {
     ignoreExisting(error as NodeJS.ErrnoException);
     return false;
+  }
+  try {
+    await writeFile(path, text);
+    return true;
+  } catch (error) {
+    await rm(path);
+    throw error;
   }
 }
 
@@ -141,7 +179,7 @@ async function holderOf(path: string): Promise<Holder | undefined> {
 
 function describe(path: string, { pid, host, since, what }: Holder): string {
   const where = host === hostname() ? '' : ` on ${host}`;
-  return `process ${pid}${where} (${what}) has been writing here since ${since}; try again, or end it and remove ${path}`;
+  return `process ${pid}${where} (${what}) has been at work here since ${since}; wait for it, or end it, then try again (${path})`;
 }
 
 function ignoreExisting(error: NodeJS.ErrnoException): void {

@@ -5,8 +5,8 @@ import { dirname, join } from 'node:path';
 import { checkContent } from '../check/check.ts';
 import { readContent } from '../read/content.ts';
 import type { Problem } from '../read/problem.ts';
-import { placeFile } from './keep-file.ts';
 import { WRITE_FOLDER, withLock } from './lock.ts';
+import { placeFile } from './place-file.ts';
 import { syncFolder } from './swap-in.ts';
 
 /** Files of a new project by their paths in its folder, and the site's own for a content folder without one. */

@@ -1,8 +1,14 @@
 import { readFile } from 'node:fs/promises';
 
-/** When a process started, as its system counts, or nothing where the system does not tell. */
+/** When a process started: which start of the machine, and when since then; nothing where the system does not tell. */
 export async function startOf(pid: number): Promise<string> {
-  return (await told(pid))[19] ?? '';
+  return startIn(await told(pid));
+}
+
+/** After the next start of the machine a number may come again at the very same moment. */
+async function startIn(fields: readonly string[]): Promise<string> {
+  const boot = await readFile('/proc/sys/kernel/random/boot_id', 'utf8').catch(() => '');
+  return fields[19] === undefined ? '' : `${boot.trim()} ${fields[19]}`.trim();
 }
 
 /** What the system tells of a process, from the third field on. */
@@ -26,6 +32,6 @@ export async function isAlive(
   const fields = await told(pid);
   // One that has ended keeps its number until somebody asks how it ended.
   if (fields[0] === 'Z' || fields[0] === 'X') return false;
-  const now = fields[19] ?? '';
+  const now = await startIn(fields);
   return started === '' || now === '' || now === started;
 }

@@ -1,4 +1,4 @@
-import { mkdir, open, realpath, rename, rm, stat } from 'node:fs/promises';
+import { access, constants, mkdir, open, realpath, rename, rm, stat } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 
 /** A file that is whole beside the one whose place it takes. */
@@ -7,29 +7,42 @@ export interface Fresh {
   readonly target: string;
 }
 
+/** How a file is written beside its place. */
+export interface BesideOptions {
+  /** Who may read it; without this, those who could before. */
+  readonly mode?: number | undefined;
+  /** Tells apart those who write the same file at once; not needed under a lock, where what a killed process left is written over. */
+  readonly writer?: string | number;
+}
+
 /** Where the bytes that a file will have are written: beside it, under a name that is not read. A link is followed to its file. */
-export async function placeOf(path: string): Promise<Fresh> {
+export async function placeOf(path: string, writer?: string | number): Promise<Fresh> {
   const target = await realpath(path).catch(() => path);
-  return { path: join(dirname(target), `.${basename(target)}.new`), target };
+  const name = [basename(target), ...(writer === undefined ? [] : [writer]), 'new'].join('.');
+  return { path: join(dirname(target), `.${name}`), target };
 }
 
 /** Writes bytes beside a file and waits until they are on the disk. */
-export async function writeBeside(path: string, bytes: Uint8Array): Promise<Fresh> {
-  const { path: fresh, target } = await placeOf(path);
-  const mode = await stat(target).then(
-    (found) => found.mode & 0o777,
-    () => 0o644,
-  );
+export async function writeBeside(
+  path: string,
+  bytes: string | Uint8Array,
+  { mode: wanted, writer }: BesideOptions = {},
+): Promise<Fresh> {
+  const { path: fresh, target } = await placeOf(path, writer);
+  const found = await stat(target).catch(() => undefined);
+  // A name can be swapped where the file itself is closed to us; whoever closed it meant it.
+  if (found) await access(target, constants.W_OK);
+  const mode = wanted ?? (found && found.mode & 0o777);
   await mkdir(dirname(target), { recursive: true });
   const file = await open(fresh, 'w', mode);
   try {
     await file.writeFile(bytes);
-    await file.chmod(mode);
+    if (mode !== undefined) await file.chmod(mode);
     await file.sync();
   } catch (error) {
-    await file.close();
+    await file.close().catch(() => {});
     await rm(fresh, { force: true });
-    throw error;
+    return named(target)(error as Error);
   }
   await file.close();
   return { path: fresh, target };
@@ -39,6 +52,28 @@ export async function writeBeside(path: string, bytes: Uint8Array): Promise<Fres
 export async function swapIn({ path, target }: Fresh): Promise<void> {
   await rename(path, target);
   await syncFolder(dirname(target));
+}
+
+/** Writes a file so that at any moment it is there whole, as it was or as it will be. */
+export async function writeWhole(
+  path: string,
+  bytes: string | Uint8Array,
+  options: BesideOptions = {},
+): Promise<void> {
+  const fresh = await writeBeside(path, bytes, options);
+  try {
+    await swapIn(fresh);
+  } catch (error) {
+    await rm(fresh.path, { force: true });
+    throw error;
+  }
+}
+
+/** Puts a path to an error: what fails at an open file does not say which. */
+export function named(path: string): (error: Error) => never {
+  return (error) => {
+    throw Object.assign(error, { path });
+  };
 }
 
 /** Waits until a folder's names are on the disk; not every system lets a folder be opened for that. */

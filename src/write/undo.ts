@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { checkContent } from '../check/check.ts';
 import { readContent } from '../read/content.ts';
 import { type Problem, problemAt } from '../read/problem.ts';
+import { alone } from './alone.ts';
 import { takeOut } from './insertion.ts';
 import {
   bytesOf,
@@ -10,11 +11,9 @@ import {
   changesOf,
   commit,
   type FileStep,
-  finish,
   hashOf,
   type NewBytes,
 } from './journal.ts';
-import { withLock } from './lock.ts';
 import { newProblems } from './new-problems.ts';
 import { busyProblem } from './write-rows.ts';
 
@@ -26,9 +25,7 @@ export async function undoLast(
   contentDir: string,
   { now, project }: { readonly now: Date; readonly project?: string | undefined },
 ): Promise<UndoResult> {
-  const result = await withLock(contentDir, 'taking back', () =>
-    undoAlone(contentDir, now, project),
-  );
+  const result = await alone(contentDir, 'taking back', () => undoAlone(contentDir, now, project));
   return 'busy' in result ? { problems: [busyProblem(project ?? '.', result.busy)] } : result;
 }
 
@@ -37,7 +34,6 @@ async function undoAlone(
   now: Date,
   project: string | undefined,
 ): Promise<UndoResult> {
-  await finish(contentDir);
   const last = await lastChange(contentDir, project);
   const nothing = { file: project ?? '.', line: 1, column: 1 };
   if (last === undefined)

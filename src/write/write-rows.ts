@@ -4,17 +4,9 @@ import { checkContent } from '../check/check.ts';
 import type { ListKind } from '../model/kinds.ts';
 import { readContent } from '../read/content.ts';
 import { type Problem, problemAt } from '../read/problem.ts';
+import { alone } from './alone.ts';
 import { type Draft, draftFiles } from './draft-files.ts';
-import {
-  bytesOf,
-  type Change,
-  changesOf,
-  commit,
-  finish,
-  hashOf,
-  type Written,
-} from './journal.ts';
-import { withLock } from './lock.ts';
+import { bytesOf, type Change, changesOf, commit, hashOf, type Written } from './journal.ts';
 import { newProblems } from './new-problems.ts';
 import { readBack } from './read-back.ts';
 
@@ -60,7 +52,7 @@ export async function writeRows(
     const tried = await tryRows(contentDir, project, rows, options.now);
     return 'problems' in tried ? tried : { written: tried.written, warnings: tried.warnings };
   }
-  const result = await withLock(contentDir, options.by ?? 'adding rows', () =>
+  const result = await alone(contentDir, options.by ?? 'adding rows', () =>
     writeAlone(contentDir, project, rows, options),
   );
   return 'busy' in result ? { problems: [busyProblem(project, result.busy)] } : result;
@@ -77,7 +69,6 @@ async function writeAlone(
   rows: readonly NewRow[],
   { now, by, key }: WriteOptions,
 ): Promise<WriteResult> {
-  await finish(contentDir);
   const earlier = key === undefined ? undefined : await changeOf(contentDir, project, key);
   if (earlier) return { written: earlier.written, warnings: [] };
   for (let attempt = 1; ; attempt++) {

@@ -10,8 +10,6 @@ import { type Dirs, filesOf, inWorkshop, runCommand, startCommand } from './run-
 const TITLE = ['A shed and a press', 'A barn and a press'] as const;
 const NEW_SITE_YAML = String(soundFiles['site.yaml']).replace(...TITLE);
 
-// All builds stand in this one file: two at a time would share the folder in which Astro keeps its lists.
-
 type Site = Awaited<ReturnType<typeof filesOf>>;
 
 let kept = '';
@@ -38,8 +36,10 @@ const freshFolder = async ({ work }: Dirs) => {
   return fresh && join(work, fresh);
 };
 
-const leftBehind = async ({ work }: Dirs) =>
-  (await readdir(work)).filter((name) => name.startsWith('dist-'));
+const leftBehind = async ({ work }: Dirs) => [
+  ...(await readdir(work)).filter((name) => name.startsWith('dist-')),
+  ...(await readdir(work).catch(() => [])),
+];
 
 /** Moments of a build, told by what is on the disk. */
 const moments: Readonly<Record<string, (dirs: Dirs) => Promise<boolean>>> = {

@@ -81,7 +81,7 @@ describe('import of a folder of pictures', () => {
       );
       const after = await filesOf(dirs.content);
       const changed = Object.keys(after).filter((path) => after[path] !== before[path]);
-      expect(changed.every((path) => path.startsWith('press/photos/'))).toBe(true);
+      expect(changed.every((path) => /^(press\/photos|\.witnessmark)\//.test(path))).toBe(true);
 
       const second = await runCommand(['import', folder, '--write'], dirs);
       expect(sumOf(second.out)).toBe('8 files = 0 added + 5 known + 3 refused');

@@ -1,4 +1,4 @@
-import { mkdir, mkdtemp, readdir, rm, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, readdir, readlink, rm, stat, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it, onTestFinished } from 'vitest';
@@ -51,6 +51,40 @@ describe('a folder that is made anew', () => {
   });
 });
 
+describe('a place that is not plain', () => {
+  it('may be a link, which stays', async () => {
+    const { home, dist, work, paths } = await workshop({ 'served/old.html': 'old' });
+    await symlink(join(home, 'served'), dist);
+    const target = await replaceFolder(dist, work);
+    await writeFresh(target.fresh);
+    await target.swapIn();
+    expect(await readlink(dist)).toBe(join(home, 'served'));
+    expect(await paths()).toEqual(['served/new.html']);
+  });
+
+  it('may be on another disk than the work folder', async () => {
+    const { dist, paths } = await workshop({ 'dist/old.html': 'old' });
+    const far = await mkdtemp('/dev/shm/witnessmark-').catch(() => undefined);
+    if (far === undefined || (await stat(far)).dev === (await stat(dist)).dev) {
+      process.stderr.write('skipped: there is no other disk here\n');
+      return;
+    }
+    onTestFinished(() => rm(far, { recursive: true, force: true }));
+    const target = await replaceFolder(dist, far);
+    await writeFresh(target.fresh);
+    await target.swapIn();
+    expect(await paths()).toEqual(['dist/new.html']);
+    expect(await readdir(far)).toEqual([]);
+  });
+
+  it('is as it was when the new one can not be put there', async () => {
+    const { dist, work, paths } = await workshop({ 'dist/old.html': 'old' });
+    const target = await replaceFolder(dist, work);
+    await expect(target.swapIn()).rejects.toMatchObject({ code: 'ENOENT' });
+    expect(await paths()).toEqual(['dist/old.html']);
+  });
+});
+
 describe('what a killed run has left', () => {
   it('is cleared away, and nothing else in the work folder is', async () => {
     const { dist, work, paths } = await workshop({
@@ -66,6 +100,15 @@ describe('what a killed run has left', () => {
       'work/dist-newer/keep',
       'work/public/photos/x.webp',
     ]);
+  });
+
+  it('beside the site, where it was copied from another disk, goes too', async () => {
+    const { dist, work, paths } = await workshop({
+      '.dist.tmp.old/old.html': 'old',
+      '.dist.tmp.new/half.html': 'half',
+    });
+    await replaceFolder(dist, work);
+    expect(await paths()).toEqual(['dist/old.html']);
   });
 
   it('between its two renames is the old folder, which comes back', async () => {

@@ -1,6 +1,6 @@
 // Loaded before a program, ends it without a warning just before the step of writing to disk that KILL_AT counts to; where that step
 // writes bytes, half of them are written first.
-import { writeSync } from 'node:fs';
+import { writeFileSync, writeSync } from 'node:fs';
 import fs, { type FileHandle } from 'node:fs/promises';
 import { registerHooks, syncBuiltinESMExports } from 'node:module';
 
@@ -14,7 +14,12 @@ registerHooks({
 
 type Step = (...args: unknown[]) => Promise<unknown>;
 
-let left = Number(process.env.KILL_AT);
+const killAt = Number(process.env.KILL_AT);
+let left = killAt;
+
+// How many steps there are can be asked, by a number that is never come to.
+const { STEPS_TO } = process.env;
+if (STEPS_TO) process.on('exit', () => writeFileSync(STEPS_TO, String(killAt - left)));
 
 function killed(): boolean {
   return --left === 0;

@@ -40,7 +40,7 @@ describe('the lock', () => {
     const { result, left } = await against(await own());
     expect(result).toMatchObject({
       busy: expect.stringMatching(
-        `^process ${process.pid} \\(adding rows\\) has been writing here since 2025-06-15T12:00:00Z; try again, or end it and remove .*lock$`,
+        `^process ${process.pid} \\(adding rows\\) has been at work here since 2025-06-15T12:00:00Z; wait for it, or end it, then try again \\(.*lock\\)$`,
       ),
     });
     expect(left).toEqual(['.gitignore', 'lock']);

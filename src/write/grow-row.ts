@@ -5,12 +5,12 @@ import type { ListKind } from '../model/kinds.ts';
 import { type ReadProject, readContent } from '../read/content.ts';
 import { type Problem, problemAt } from '../read/problem.ts';
 import type { RawRecord } from '../read/raw.ts';
-import { type Insertion, insert } from '../write/insertion.ts';
-import { bytesOf, type Change, changesOf, commit, finish, hashOf } from '../write/journal.ts';
-import { withLock } from '../write/lock.ts';
-import { newProblems } from '../write/new-problems.ts';
-import { busyProblem, type WriteOptions, type WriteResult } from '../write/write-rows.ts';
+import { alone } from './alone.ts';
+import { type Insertion, insert } from './insertion.ts';
+import { bytesOf, type Change, changesOf, commit, hashOf } from './journal.ts';
+import { newProblems } from './new-problems.ts';
 import { cellInTable, fieldInList } from './put-field.ts';
+import { busyProblem, type WriteOptions, type WriteResult } from './write-rows.ts';
 
 /** Fields that a row has none of yet, and the id of the row. */
 export interface Growth {
@@ -28,7 +28,7 @@ export async function growRow(
   growth: Growth,
   options: WriteOptions,
 ): Promise<WriteResult> {
-  const result = await withLock(contentDir, options.by ?? 'adding fields', () =>
+  const result = await alone(contentDir, options.by ?? 'adding fields', () =>
     growAlone(contentDir, project, growth, options),
   );
   return 'busy' in result ? { problems: [busyProblem(project, result.busy)] } : result;
@@ -40,7 +40,6 @@ async function growAlone(
   { kind, fields: { id = '', ...fields } }: Growth,
   { now, by, key }: WriteOptions,
 ): Promise<WriteResult> {
-  await finish(contentDir);
   const earlier = (await changesOf(contentDir)).find(
     (change) => key !== undefined && change.key === key,
   );

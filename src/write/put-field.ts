@@ -1,7 +1,7 @@
 import { isMap, isScalar, isSeq, parseDocument } from 'yaml';
 import { separatorOf, splitCsv } from '../read/csv.ts';
-import type { Insertion } from '../write/insertion.ts';
-import { lineEndOf, withoutMark } from '../write/line-end.ts';
+import type { Insertion } from './insertion.ts';
+import { lineEndOf, withoutMark } from './line-end.ts';
 
 /** Where a field goes that a record of a YAML list gets: a line of its own below the record's last field of one line; undefined where the record is written in another way. */
 export function fieldInList(
