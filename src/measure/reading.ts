@@ -2,9 +2,9 @@ import type { Standing } from '../ledger/standing.ts';
 import type { Instrument, Reading, Spec } from '../model/kinds.ts';
 import { type Quantity, showNumber } from '../units/quantity.ts';
 import { convertInterval, convertUnit } from '../units/unit.ts';
-import type { ValueOnDay } from './spec-value.ts';
 import { mean, standardDeviation } from './statistics.ts';
 import { type Component, spreadOf } from './uncertain.ts';
+import type { ValueOnDay } from './value-on-day.ts';
 
 /** A reading worked out: its mean in the spec's unit, what is known of its uncertainty, and how. */
 export interface Measured extends ValueOnDay {

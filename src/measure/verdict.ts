@@ -1,7 +1,7 @@
 import type { Spec } from '../model/kinds.ts';
 import type { Quantity } from '../units/quantity.ts';
 import { convertInterval, convertUnit, isTurned, toBaseUnit } from '../units/unit.ts';
-import type { Interval } from './spec-value.ts';
+import type { Interval } from './value-on-day.ts';
 
 /** Bounds of a spec in its own unit; either side may be open. */
 export interface Limits {
