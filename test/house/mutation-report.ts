@@ -19,7 +19,6 @@ export interface RawReport {
 interface Mutant {
   readonly status: string;
   readonly replacement?: string;
-  readonly mutatorName: string;
   readonly location: { readonly start: Point; readonly end: Point };
 }
 
