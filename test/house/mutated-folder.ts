@@ -12,12 +12,17 @@ export function judges(folder: string): string[] {
     .sort();
 }
 
-/** Laws that take many seconds for what other tests find, too: too slow to be asked a thousand times. */
-const SLOW = ['mark-laws.test.ts', 'trust-text-laws.test.ts'];
+/** Tests that take seconds each time: too slow to be asked a thousand times. What only they would notice counts as unnoticed. */
+const SLOW = [
+  ...['test/laws/mark-laws', 'test/laws/trust-text-laws', 'test/laws/figure-laws'],
+  ...['test/laws/propagation-laws', 'test/outside/monte-carlo', 'test/outside/forecast'],
+  ...['test/outside/uncertainties', 'test/measure/kept-checks'],
+];
 
 function isJudge(file: string, folder: string): boolean {
+  if (SLOW.some((slow) => file.startsWith(slow))) return false;
   if (file.startsWith(join('test', folder))) return true;
-  if (!/^test.(laws|outside)/.test(file) || SLOW.some((name) => file.endsWith(name))) return false;
+  if (!/^test.(laws|outside)/.test(file)) return false;
   const text = readFileSync(file, 'utf8');
   // What the set-up of the whole suite tells (programs there are, the built site) is not there when a few files run by themselves.
   return text.includes(`/src/${folder}/`) && !text.includes("inject('");
