@@ -17,9 +17,9 @@ if (unknown.length > 0) {
 setPriority(15);
 const reports = (asked.length > 0 ? asked : MUTATED).map(mutate);
 for (const { survivors } of reports) for (const survivor of survivors) console.log(survivor);
-for (const { folder, noticed, planted, percent } of reports)
+for (const { folder, noticed, planted, percent, equivalent } of reports)
   console.log(
-    `${folder}: ${noticed} of ${planted} planted mistakes noticed, ${percent.toFixed(1)} %`,
+    `${folder}: ${noticed} of ${planted} planted mistakes noticed, ${percent.toFixed(1)} %; ${equivalent} of the others are none`,
   );
 process.exitCode = reports.every(({ percent }) => percent >= TARGET) ? 0 : 1;
 

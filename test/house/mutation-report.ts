@@ -1,3 +1,5 @@
+import { EQUIVALENT } from './equivalent.ts';
+
 /** What one mutation run found. */
 export interface Report {
   readonly folder: string;
@@ -5,7 +7,9 @@ export interface Report {
   /** Mistakes that made a test fail, or go round for ever. */
   readonly noticed: number;
   readonly percent: number;
-  /** Mistakes that nobody noticed, with place and what stood there instead. */
+  /** How many of those that nobody noticed are no mistakes, by the list. */
+  readonly equivalent: number;
+  /** The others that nobody noticed, with place and what stood there instead. */
   readonly survivors: readonly string[];
 }
 
@@ -38,19 +42,34 @@ export function readReport(folder: string, { files }: RawReport): Report {
   const noticed = all.filter(({ mutant }) => NOTICED.includes(mutant.status)).length;
   const missed = all.filter(({ mutant }) => MISSED.includes(mutant.status));
   const planted = noticed + missed.length;
+  const gaps = missed.filter(({ file, source, mutant }) => !isEquivalent(file, source, mutant));
   return {
     folder,
     planted,
     noticed,
     percent: planted === 0 ? 0 : (100 * noticed) / planted,
-    survivors: missed.map(({ file, source, mutant }) => told(file, source, mutant)),
+    equivalent: missed.length - gaps.length,
+    survivors: gaps.map(({ file, source, mutant }) => told(file, source, mutant)),
   };
 }
 
-function told(file: string, source: string, { location, replacement, status }: Mutant): string {
-  const { start, end } = location;
+/** What stood there, as far as it stands on one line. */
+function wasThere(source: string, { location: { start, end } }: Mutant): string {
   const line = source.split('\n')[start.line - 1] ?? '';
-  const was = line.slice(start.column - 1, end.line === start.line ? end.column - 1 : undefined);
+  return line.slice(start.column - 1, end.line === start.line ? end.column - 1 : undefined);
+}
+
+function isEquivalent(file: string, source: string, mutant: Mutant): boolean {
+  const was = wasThere(source, mutant);
+  return EQUIVALENT.some(
+    (one) => one.file === file && one.was === was && one.instead === mutant.replacement,
+  );
+}
+
+function told(file: string, source: string, mutant: Mutant): string {
+  const { location, replacement, status } = mutant;
+  const { start } = location;
+  const was = wasThere(source, mutant);
   const how = status === 'NoCoverage' ? ' (no test comes here)' : '';
   const one = (text: string) => text.replace(/\s+/g, ' ').trim();
   return `${file}:${start.line}:${start.column} ${one(was)} → ${one(replacement ?? '')}${how}`;

@@ -1,5 +1,7 @@
+import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { coverageTable } from './coverage-table.ts';
+import { EQUIVALENT } from './equivalent.ts';
 import { judges, MUTATED } from './mutated-folder.ts';
 import { readReport } from './mutation-report.ts';
 
@@ -51,11 +53,27 @@ test('a mutation report counts what was noticed, and names what was not, with it
     planted: 4,
     noticed: 2,
     percent: 50,
+    equivalent: 0,
     survivors: [
       'src/money/tax.ts:2:8 a < b → a <= b',
       'src/money/tax.ts:1:11 1 → 2 (no test comes here)',
     ],
   });
+});
+
+test('changes that are no mistakes are counted apart, and each of the list is still a piece of its file', () => {
+  const [first] = EQUIVALENT;
+  if (first === undefined) throw new Error('the list is empty');
+  const { file, was, instead } = first;
+  const mutant = {
+    status: 'Survived',
+    replacement: instead,
+    location: { start: { line: 1, column: 3 }, end: { line: 1, column: was.length + 3 } },
+  };
+  const files = { [file]: { source: `  ${was};`, mutants: [mutant] } };
+  expect(readReport('money', { files })).toMatchObject({ equivalent: 1, survivors: [] });
+  const gone = EQUIVALENT.filter((one) => !readFileSync(one.file, 'utf8').includes(one.was));
+  expect(gone).toEqual([]);
 });
 
 test.each(MUTATED)('%s has judges, its own tests among them', (folder) => {
