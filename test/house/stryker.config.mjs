@@ -1,4 +1,6 @@
 const folder = process.env.WITNESSMARK_MUTATE;
+// Some files of the folder, or all.
+const files = process.env.WITNESSMARK_MUTATE_FILES?.split(',') ?? ['**/*.{ts,js}'];
 const kept = `.witnessmark/mutation/${folder}`;
 
 /** @type {import('@stryker-mutator/api/core').PartialStrykerOptions} */
@@ -11,7 +13,7 @@ export default {
   ignoreStatic: true,
   concurrency: 1,
   // The page's own script runs in a browser, where no mutant can be switched on.
-  mutate: [`src/${folder}/**/*.{ts,js}`, '!src/trust/verify/marks-page.js'],
+  mutate: [...files.map((file) => `src/${folder}/${file}`), '!src/trust/verify/marks-page.js'],
   ignorePatterns: ['dist', '.witnessmark', '.astro', 'docs'],
   tempDirName: `${kept}/copy`,
   reporters: ['json', 'dots'],
