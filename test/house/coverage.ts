@@ -1,4 +1,4 @@
-// `npm run coverage`: runs the tests that need no built site, and prints which share of each folder they come by.
+// `npm run coverage [-- tests]`: runs the tests that need no built site, or some of them, and prints which share of each folder they come by.
 import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { setPriority } from 'node:os';
@@ -13,6 +13,7 @@ const { status } = spawnSync(
     '--coverage',
     '--config',
     'test/house/vitest.coverage.ts',
+    ...process.argv.slice(2),
   ],
   { stdio: 'inherit' },
 );
