@@ -3,11 +3,17 @@ export interface Equivalent {
   readonly file: string;
   readonly was: string;
   readonly instead: string;
+  /** What else stands on the line, where `was` alone could be anywhere. */
+  readonly beside: string;
   readonly why: string;
 }
 
-const from = (file: string, why: string, changes: readonly (readonly [string, string])[]) =>
-  changes.map(([was, instead]): Equivalent => ({ file, was, instead, why }));
+const from = (
+  file: string,
+  why: string,
+  changes: readonly (readonly [was: string, instead: string, beside?: string])[],
+) =>
+  changes.map(([was, instead, beside = '']): Equivalent => ({ file, was, instead, beside, why }));
 
 /** Each with the reason; what is not listed and survives is a gap in the tests. */
 export const EQUIVALENT: readonly Equivalent[] = [
@@ -19,4 +25,43 @@ export const EQUIVALENT: readonly Equivalent[] = [
   ]),
   ...from('src/money/money.ts', 'a shift of none divides by one', [['shift >= 0', 'shift > 0']]),
   ...from('src/money/round.ts', 'zero has no sign', [['dividend < 0n', 'dividend <= 0n']]),
+  ...from('src/units/dimensions.ts', 'no exponent is off by that very amount', [
+    ['Math.abs(exponent - (b[index] ?? 0)) < 1e-9', 'Math.abs(exponent - (b[index] ?? 0)) <= 1e-9'],
+    ['Math.abs(exponent) < 1e-9', 'Math.abs(exponent) <= 1e-9'],
+  ]),
+  ...from('src/units/gauge.ts', 'what is left of a line ends where the line does', [
+    [
+      String.raw`/^(\d+)\s*(ga|gauge|gage)\b\.?\s*(.*)$/i`,
+      String.raw`/^(\d+)\s*(ga|gauge|gage)\b\.?\s*(.*)/i`,
+    ],
+  ]),
+  ...from('src/units/gauge.ts', 'a default for the compiler: it is never taken', [
+    ["''", '"Stryker was here!"', "digits = ''"],
+    ['tables[material]?.alias', 'tables[material].alias'],
+  ]),
+  ...from('src/units/unit.ts', 'only the sign of the two slopes counts, and none is zero', [
+    ['baseSlope(from, 1) * baseSlope(to, 1)', 'baseSlope(from, 1) / baseSlope(to, 1)'],
+    ['baseSlope(from, 1) * baseSlope(to, 1) < 0', 'baseSlope(from, 1) * baseSlope(to, 1) <= 0'],
+  ]),
+  ...from('src/units/unit.ts', 'the one spelling with two units is among those with two meanings', [
+    ['meant.size === 1', 'true'],
+  ]),
+  ...from('src/units/quantity.ts', 'a format that is made anew is the same', [
+    ['made', 'false'],
+    ['formats.set(key, format);', ';'],
+  ]),
+  ...from(
+    'src/units/quantity.ts',
+    'more text before or after is refused by the reading that follows',
+    [
+      [String.raw`/^[-−]?\d+,\d+ ?\S*$/`, String.raw`/[-−]?\d+,\d+ ?\S*$/`],
+      [String.raw`/^[-−]?\d+,\d+ ?\S*$/`, String.raw`/^[-−]?\d+,\d+ ?\S*/`],
+    ],
+  ),
+  ...from('src/money/allocate.ts', 'a default for the compiler: it is never taken', [
+    ["''", '"Stryker was here!"', "[whole = ''"],
+  ]),
+  ...from('src/money/money.ts', 'a default for the compiler: it is never taken', [
+    ["''", '"Stryker was here!"', "[whole = ''"],
+  ]),
 ];

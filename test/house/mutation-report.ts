@@ -54,15 +54,26 @@ export function readReport(folder: string, { files }: RawReport): Report {
 }
 
 /** What stood there, as far as it stands on one line. */
-function wasThere(source: string, { location: { start, end } }: Mutant): string {
-  const line = source.split('\n')[start.line - 1] ?? '';
-  return line.slice(start.column - 1, end.line === start.line ? end.column - 1 : undefined);
+function wasThere(source: string, mutant: Mutant): string {
+  const { start, end } = mutant.location;
+  return lineOf(source, mutant).slice(
+    start.column - 1,
+    end.line === start.line ? end.column - 1 : undefined,
+  );
 }
+
+const lineOf = (source: string, { location }: Mutant) =>
+  source.split('\n')[location.start.line - 1] ?? '';
 
 function isEquivalent(file: string, source: string, mutant: Mutant): boolean {
   const was = wasThere(source, mutant);
+  const line = lineOf(source, mutant);
   return EQUIVALENT.some(
-    (one) => one.file === file && one.was === was && one.instead === mutant.replacement,
+    (one) =>
+      one.file === file &&
+      one.was === was &&
+      one.instead === mutant.replacement &&
+      line.includes(one.beside),
   );
 }
 

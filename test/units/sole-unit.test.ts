@@ -25,7 +25,7 @@ test.each(['min', 'mil', "'", 'dB', 'C', 'F', 'ft-lb', 'in-lb', 'ftlb'])(
   },
 );
 
-test('a spelling that is two units is put right as neither, one that is none as nothing', () => {
+test('capitals are put right, and what is no unit at all is left alone', () => {
   expect(soleUnit('Min')).toBe('min');
   expect(soleUnit('smoot')).toBeUndefined();
 });
