@@ -64,4 +64,33 @@ export const EQUIVALENT: readonly Equivalent[] = [
   ...from('src/money/money.ts', 'a default for the compiler: it is never taken', [
     ["''", '"Stryker was here!"', "[whole = ''"],
   ]),
+  ...from('src/measure/uncertain.ts', 'one part added up is that part', [
+    ['parts.length === 1', 'false'],
+  ]),
+  ...from('src/measure/uncertain.ts', 'no source, no limit to the degrees of freedom', [
+    ['u === undefined', 'false'],
+    ['group[0]?.nu', 'group[0].nu'],
+  ]),
+  ...from('src/measure/uncertain.ts', 'no sum is of that very size', [
+    [
+      'Math.abs(sum) < 1e-14 * largest * parts.length',
+      'Math.abs(sum) <= 1e-14 * largest * parts.length',
+    ],
+  ]),
+  ...from('src/measure/uncertainty.ts', 'what is divided by zero is without limit, too', [
+    ['below === 0', 'false'],
+  ]),
+  ...from('src/measure/verdict.ts', 'no end of an interval lies at that very rounding', [
+    ['low >= lower - slack', 'low > lower - slack'],
+    ['high <= upper + slack', 'high < upper + slack'],
+    ['high < lower - slack', 'high <= lower - slack'],
+    ['low > upper + slack', 'low >= upper + slack'],
+  ]),
+  ...from('src/measure/verdict.ts', 'nothing is less or more than a bound that is not there', [
+    ['lower !== undefined', 'true'],
+    ['upper !== undefined', 'true'],
+  ]),
+  ...from('src/measure/statistics.ts', 'only the square of the rest counts', [
+    ['rest += value - centre', 'rest -= value - centre'],
+  ]),
 ];

@@ -60,6 +60,12 @@ describe('limits', () => {
     expect(limitsOf(specOf(shorter))).toEqual({ lower: -0.125, upper: 0.125 });
   });
 
+  test('that are not there stay so, over whatever length was read', () => {
+    const per = { unit: 'mm', quantity: 'length', per: '100 mm', over: '1 m' };
+    expect(limitsOf(specOf(per))).toBeUndefined();
+    expect(limitsOf(specOf({ ...per, nominal: '3 mm' }))).toBeUndefined();
+  });
+
   test('on both sides change places where more of one unit is less of the other', () => {
     const turned = { quantity: 'consumption', unit: 'L/100km', min: '30 mpg(UK)' };
     const limits = limitsOf(specOf({ ...turned, max: '40 mpg(UK)' }));
