@@ -11,7 +11,7 @@ import type {
   Survey,
   Wait,
 } from '../model/kinds.ts';
-import type { Lists } from '../read/content.ts';
+import type { Lists } from '../read/lists.ts';
 import type { Day } from '../time/day.ts';
 
 /** A row that others name: `id` is that of the first in its chain of corrections, `rowId` its own. */

@@ -1,15 +1,15 @@
 import { join } from 'node:path';
 import type { Book } from '../book/types.ts';
-import { findLeaks } from '../cli/leaks.ts';
-import { replaceFolder } from '../cli/replace-folder.ts';
-import { lap } from '../cli/stages.ts';
-import { writeFeeds } from '../cli/write-feeds.ts';
-import { writeSearch } from '../cli/write-search.ts';
 import { wholeNumbers } from '../dossier/identity.ts';
 import { contentDir, siteDir, workDir } from '../site/folders.ts';
+import { findLeaks } from './leaks.ts';
 import type { ProjectPages } from './project-pages.ts';
-import type { ReadyContent } from './ready-content.ts';
+import type { ReadyContent } from './ready.ts';
+import { replaceFolder } from './replace-folder.ts';
 import { joinParts, renderSharedPages } from './shared-pages.ts';
+import { lap } from './stages.ts';
+import { writeFeeds } from './write-feeds.ts';
+import { writeSearch } from './write-search.ts';
 
 /** Puts the site together in a new folder, looks it over and swaps it in. Throws what was wrong with it, in which case all is as it was. */
 export async function finishSite(ready: ReadyContent, pages: ProjectPages): Promise<void> {

@@ -5,7 +5,7 @@ import { cacheDir, workDir } from '../site/folders.ts';
 import { keepPages } from './keep-pages.ts';
 import { partKey } from './part-key.ts';
 import { type Part, PartStore } from './part-store.ts';
-import type { ReadyContent } from './ready-content.ts';
+import type { ReadyContent } from './ready.ts';
 import { type KeepPages, renderParts, type WantedPart } from './render-parts.ts';
 
 /** Bytes of content whose pages are made beside those that belong to no project: starting another process would take as long. */

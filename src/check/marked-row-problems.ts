@@ -7,7 +7,7 @@ import type { ReadProject } from '../read/content.ts';
 import { type Place, type Problem, problemAt } from '../read/problem.ts';
 import type { RawValue } from '../read/raw.ts';
 import { freeId } from './ids.ts';
-import type { MarkedLedger } from './marked-rows.ts';
+import type { MarkedLedger } from './marked-ledger.ts';
 import { rowExample } from './row-example.ts';
 
 interface Changed {

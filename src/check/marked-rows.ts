@@ -1,13 +1,12 @@
 import { compareRow, isGrowth, type RowChange } from '../mark/compare.ts';
-import { type LedgerMarks, marksOf } from '../mark/ledger-marks.ts';
+import { marksOf } from '../mark/ledger-marks.ts';
 import { type FoundRow, ledgerRows } from '../mark/ledger-rows.ts';
 import type { MarkedRow } from '../mark/marked-rows.ts';
 import { parseSecrets } from '../mark/salts.ts';
 import { writtenFields } from '../mark/written-fields.ts';
-import type { ReadProject } from '../read/content.ts';
 import type { Problem } from '../read/problem.ts';
-import type { Day } from '../time/day.ts';
 import type { Mark } from '../trust/mark.ts';
+import type { Marked, MarkedLedger } from './marked-ledger.ts';
 import { changedRow, goneRow, movedRow, otherKind, otherSecret } from './marked-row-problems.ts';
 import type { Rule } from './rule.ts';
 
@@ -20,22 +19,6 @@ export const markedRowsStand: Rule = ({ project, today }) => {
   const ledger = { project, today, marks, rows, found, marked: byId(marks.rows) };
   return [...changedRows(ledger), ...goneRows(ledger), ...movedRows(ledger)];
 };
-
-/** Today's ledger beside the marked one. */
-export interface MarkedLedger {
-  readonly project: ReadProject;
-  readonly today: Day;
-  readonly marks: LedgerMarks;
-  readonly rows: readonly FoundRow[];
-  readonly found: ReadonlyMap<string, FoundRow>;
-  readonly marked: ReadonlyMap<string, Marked>;
-}
-
-/** What a row was first marked as, and last; most have one mark. */
-interface Marked {
-  readonly first: MarkedRow;
-  readonly last: MarkedRow;
-}
 
 function byId(rows: readonly MarkedRow[]): ReadonlyMap<string, Marked> {
   const marked = new Map<string, Marked>();

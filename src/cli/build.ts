@@ -4,13 +4,13 @@ import type { Book } from '../book/types.ts';
 import { finishSite } from '../build/finish-site.ts';
 import { NotBuilt } from '../build/not-built.ts';
 import { projectPages } from '../build/project-pages.ts';
-import { hasErrors, readyContent } from '../build/ready-content.ts';
+import { putBack } from '../build/replace-folder.ts';
 import { clearScratch } from '../build/scratch.ts';
 import { suggest } from '../read/nearest.ts';
 import { contentDirProblem, siteDir, workDir } from '../site/folders.ts';
 import { aloneInWork } from '../site/work-lock.ts';
 import { countProblems, plural } from './print-problems.ts';
-import { putBack } from './replace-folder.ts';
+import { hasErrors, readyContent } from './ready-content.ts';
 import { tellFailure } from './tell-failure.ts';
 
 const HELP = `npm run build [-- --verify]

@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { openBook } from '../book/open.ts';
+import { findLeaks } from '../build/leaks.ts';
 import { movedLines, PUBLISHED } from '../publish/address-problems.ts';
 import {
   addressOfFile,
@@ -14,7 +15,6 @@ import { contentDir, contentDirProblem, siteDir } from '../site/folders.ts';
 import { withLock } from '../write/lock.ts';
 import { writeWhole } from '../write/swap-in.ts';
 import { pagesInside, readKept } from './address-check.ts';
-import { findLeaks } from './leaks.ts';
 import { plural } from './print-problems.ts';
 import { type PublishedFile, publishedFiles } from './published-files.ts';
 

@@ -1,4 +1,5 @@
-import type { Chain, ChainStep } from '../parts/chain.ts';
+import type { Chain } from '../parts/chain.ts';
+import type { ChainStep } from '../parts/chain-step.ts';
 import { type Day, daysBetween, showShortDay } from '../time/day.ts';
 import { wordsOf } from '../words/words.ts';
 import { linearScale } from './scale.ts';

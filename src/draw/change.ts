@@ -1,6 +1,6 @@
 import { type Reader, showDifference, showMeasured } from '../measure/show.ts';
 import type { SpecFigures } from '../measure/spec-figures.ts';
-import type { SpecValue } from '../measure/spec-value.ts';
+import type { SpecValue } from '../measure/worked.ts';
 import { wordsOf } from '../words/words.ts';
 import { arrow, uncertaintyBar } from './dimension.ts';
 import { airy, linearScale, type Scale } from './scale.ts';

@@ -1,5 +1,5 @@
 import type { SpecFigures } from '../measure/spec-figures.ts';
-import type { SpecValue } from '../measure/spec-value.ts';
+import type { SpecValue } from '../measure/worked.ts';
 import { daysBetween, showShortDay } from '../time/day.ts';
 import { showNumber } from '../units/quantity.ts';
 import { convertUnit } from '../units/unit.ts';

@@ -28,6 +28,17 @@ export function hoursByWeek(rows: readonly WorkedRow[]): WorkedSpan[] {
   });
 }
 
+/** Weeks or days, each with what was worked from the first of them to its end. */
+export function withRunningTotal(
+  spans: readonly WorkedSpan[],
+): (WorkedSpan & { readonly running: Minutes })[] {
+  let running = 0;
+  return spans.map((span) => {
+    running += span.minutes;
+    return { ...span, running };
+  });
+}
+
 /** The days that were worked, in order. */
 export function hoursByDay(rows: readonly WorkedRow[]): WorkedSpan[] {
   return [...groupBy(rows, ({ date }) => date)].map(([day, some]) => spanOf(day, some));

@@ -1,5 +1,5 @@
 import { type RowKind, rowKinds } from '../model/kinds.ts';
-import type { Lists } from '../read/content.ts';
+import type { Lists } from '../read/lists.ts';
 import type { Day } from '../time/day.ts';
 import type { Standing } from './standing.ts';
 

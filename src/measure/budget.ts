@@ -3,10 +3,9 @@ import { fromBaseUnit } from '../units/unit.ts';
 import { wordsOf } from '../words/words.ts';
 import type { CrossCheck } from './cross-check.ts';
 import type { Measured } from './reading.ts';
-import type { SpecValue } from './spec-value.ts';
 import { coverageFactor } from './student-t.ts';
 import { combine, decimalsFor, usedFreedom } from './uncertainty.ts';
-import type { Worked } from './worked.ts';
+import type { SpecValue, Worked } from './worked.ts';
 
 /** How a reading's value and U came about, line by line, with numbers put in. */
 export function budgetOf(measured: Measured, language: string): string[] {

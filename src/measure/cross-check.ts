@@ -4,9 +4,9 @@ import { isFormula, parseFormula } from '../formula/parse.ts';
 import { treeOf } from '../formula/tree.ts';
 import { fromBaseUnit } from '../units/unit.ts';
 import { type Drawn, type DrawnInput, drawDistribution } from './monte-carlo.ts';
-import type { Interval } from './spec-value.ts';
 import { type Spread, spreadOf, type Uncertain } from './uncertain.ts';
 import { decimalsFor } from './uncertainty.ts';
+import type { Interval } from './value-on-day.ts';
 import type { Worked } from './worked.ts';
 
 /** Draws of a cross-check; JCGM 101 7.2.2 asks for at least 10⁴ times 1/(1 − p), and takes 10⁶ as enough for two digits. */

@@ -3,9 +3,9 @@ import type { Instrument, Reading, Spec } from '../model/kinds.ts';
 import type { Day } from '../time/day.ts';
 import { type Quantity, showNumber } from '../units/quantity.ts';
 import { convertInterval, convertUnit } from '../units/unit.ts';
-import type { SpecState, ValueOnDay } from './spec-value.ts';
 import { mean, standardDeviation } from './statistics.ts';
 import { type Component, type Spread, spreadOf } from './uncertain.ts';
+import type { SpecState, ValueOnDay } from './value-on-day.ts';
 
 /** A reading worked out: its mean in the spec's unit, what is known of its uncertainty, and how. */
 export interface Measured extends ValueOnDay {

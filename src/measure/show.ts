@@ -1,7 +1,7 @@
 import { showNumber, showQuantity, withUnit } from '../units/quantity.ts';
 import { convertInterval, convertUnit, unitBeside } from '../units/unit.ts';
-import type { Interval } from './spec-value.ts';
 import { decimalsFor } from './uncertainty.ts';
+import type { Interval } from './value-on-day.ts';
 
 /** A measured value ready to be read. */
 export interface Shown {

@@ -1,9 +1,10 @@
 import type { Spec } from '../model/kinds.ts';
 import type { Day } from '../time/day.ts';
 import { convertUnit } from '../units/unit.ts';
-import { intervalOf, type SpecState, type SpecValue } from './spec-value.ts';
 import { mergeComponents, type Spread, scaleComponents, spreadOf } from './uncertain.ts';
+import { intervalOf, type SpecState } from './value-on-day.ts';
 import { judgeInterval, type Limits, limitsOf, type Verdict } from './verdict.ts';
+import type { SpecValue } from './worked.ts';
 
 /** The difference between two values of a spec. */
 export interface Change extends Spread {

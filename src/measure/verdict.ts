@@ -1,7 +1,7 @@
 import type { Spec } from '../model/kinds.ts';
 import type { Quantity } from '../units/quantity.ts';
 import { convertInterval, convertUnit, isTurned, toBaseUnit } from '../units/unit.ts';
-import type { Interval } from './spec-value.ts';
+import type { Interval } from './value-on-day.ts';
 
 /** Bounds of a spec in its own unit; either side may be open. */
 export interface Limits {
@@ -28,9 +28,9 @@ function ownLimits(spec: Spec): Limits | undefined {
     quantity && convertUnit(quantity.value, quantity.unit, spec.unit);
   const nominal = at(spec.nominal);
   if (nominal !== undefined && spec.tolerance) {
-    // A tolerance on a temperature is written in kelvin, which is as wide as a degree Celsius.
-    const unit = spec.tolerance.unit === 'K' ? '°C' : spec.tolerance.unit;
-    const width = convertInterval(spec.tolerance.value, nominal, unit, spec.unit);
+    // A tolerance on a temperature is written in kelvin; only its width counts.
+    const { value, unit } = spec.tolerance;
+    const width = convertInterval(value, nominal, unit, spec.unit);
     return { lower: nominal - width, upper: nominal + width };
   }
   // A least of 30 miles to the gallon is a most of 9.4 litres to 100 km.

@@ -3,8 +3,8 @@ import { impossibleInput } from '../calc/work-out.ts';
 import type { Day } from '../time/day.ts';
 import { baseSlope, fromBaseUnit, toBaseUnit } from '../units/unit.ts';
 import { type Propagated, propagate } from './propagate.ts';
+import type { Measured } from './reading.ts';
 import type { Recipe, RecipeInput } from './recipe.ts';
-import type { Interval, SpecState, SpecValue, ValueOnDay } from './spec-value.ts';
 import {
   type Component,
   type Spread,
@@ -12,6 +12,10 @@ import {
   spreadOf,
   type Uncertain,
 } from './uncertain.ts';
+import type { Interval, SpecState, ValueOnDay } from './value-on-day.ts';
+
+/** A value of a spec on a day, read or worked out, in the spec's unit. */
+export type SpecValue = Measured | Worked;
 
 /** A value that was worked out of others on a day. */
 export interface Worked extends ValueOnDay {

@@ -6,7 +6,6 @@ import {
   id,
   listOf,
   oneOf,
-  percent,
   privateText,
   quantity,
   ref,
@@ -14,6 +13,7 @@ import {
 } from './fields.ts';
 import { amount, currency, portion } from './money-fields.ts';
 import { correctionFields, rowFields, withheld } from './row-fields.ts';
+import { percent } from './share-fields.ts';
 
 /** What each category of a cost row is for. */
 export const costCategories = [

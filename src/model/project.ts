@@ -1,17 +1,8 @@
 import { z } from 'zod';
 import { dossierSchema, identitySchema } from './dossier.ts';
-import {
-  day,
-  duration,
-  id,
-  inOrShare,
-  listOf,
-  oneOf,
-  privateText,
-  text,
-  wholeNumber,
-} from './fields.ts';
+import { day, duration, id, listOf, oneOf, privateText, text, wholeNumber } from './fields.ts';
 import { amount, currency } from './money-fields.ts';
+import { inOrShare } from './share-fields.ts';
 
 /** The machine that is being rebuilt. */
 const machineSchema = z.strictObject({

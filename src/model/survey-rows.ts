@@ -1,6 +1,7 @@
 import { z } from 'zod';
-import { day, decimal, id, listOf, oneOf, percent, ref, text } from './fields.ts';
+import { day, decimal, id, listOf, oneOf, ref, text } from './fields.ts';
 import { correctionFields, rowFields, withheld } from './row-fields.ts';
+import { percent } from './share-fields.ts';
 
 /** What a look at a part can find. `sound` says that it was looked at and nothing was found. */
 export const findingKinds = [

@@ -1,6 +1,6 @@
 import type { Project } from '../book/types.ts';
 import { type Standing, standsOn } from '../ledger/standing.ts';
-import type { SpecValue } from '../measure/spec-value.ts';
+import type { SpecValue } from '../measure/worked.ts';
 import type { Candidate, Choice, Source, Survey } from '../model/kinds.ts';
 import { type Money, sum } from '../money/money.ts';
 import type { Day } from '../time/day.ts';

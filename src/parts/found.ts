@@ -1,7 +1,7 @@
 import type { PartRow, View } from '../book/types.ts';
 import { standsOn } from '../ledger/standing.ts';
 import type { Day } from '../time/day.ts';
-import type { LooseStep } from './chain.ts';
+import type { LooseStep } from './chain-step.ts';
 
 /** How a part was first come upon: on the machine that it came with, by a survey, or by a search; whichever was first. */
 export function foundStep({ project, day }: View, part: PartRow): LooseStep | undefined {

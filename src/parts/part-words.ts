@@ -1,5 +1,5 @@
 import type { Words } from '../words/words.ts';
-import type { ChainStep } from './chain.ts';
+import type { ChainStep } from './chain-step.ts';
 import type { Place } from './whereabouts.ts';
 
 /** Where a part is, as it is printed: `sent out for blasting`. */

@@ -1,13 +1,14 @@
 import type { Project } from '../book/types.ts';
 import { standsOn } from '../ledger/standing.ts';
 import type { Measured } from '../measure/reading.ts';
-import type { Interval, SpecValue } from '../measure/spec-value.ts';
 import {
   type Component,
   mergeComponents,
   scaleComponents,
   spreadOf,
 } from '../measure/uncertain.ts';
+import type { Interval } from '../measure/value-on-day.ts';
+import type { SpecValue } from '../measure/worked.ts';
 import type { Spec } from '../model/kinds.ts';
 import type { Day } from '../time/day.ts';
 import type { Quantity } from '../units/quantity.ts';

@@ -45,6 +45,11 @@ function weightOf({ by, share = 0, correlation }: ForecastDriver): number {
   return Math.abs(correlation ?? (by === 'wait' ? share : 0));
 }
 
+/** In how many of a hundred draws a driver decides the finish; undefined where it is in every one. */
+export function shareText({ share }: ForecastDriver): string | undefined {
+  return share === undefined ? undefined : `${Math.round(share * 100)} %`;
+}
+
 /** The name of a phase or a wait, or the pace. */
 export function driverName({ by, id }: ForecastDriver, project: Project, { plan }: Words): string {
   if (by === 'pace') return plan.forecast.pace;

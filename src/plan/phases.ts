@@ -37,6 +37,11 @@ export function phaseFigures(phase: Phase, hours: readonly WorkedRow[], day: Day
   };
 }
 
+/** Hours worked for each hour planned; undefined for a phase that goes on, or that no hours were planned for. */
+export function hoursRatio({ phase, finished, hours }: PhaseFigures): number | undefined {
+  return finished && phase.plannedHours > 0 ? hours.value / phase.plannedHours : undefined;
+}
+
 function stateOf(rows: number, finished: Day | undefined): PhaseFigures['state'] {
   if (finished !== undefined) return 'finished';
   return rows > 0 ? 'under way' : 'not started';

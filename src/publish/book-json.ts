@@ -1,7 +1,8 @@
 import type { Breakdown } from '../book/figure.ts';
 import type { Project, View } from '../book/types.ts';
 import type { SpecFigures } from '../measure/spec-figures.ts';
-import { intervalOf, type SpecValue } from '../measure/spec-value.ts';
+import { intervalOf } from '../measure/value-on-day.ts';
+import type { SpecValue } from '../measure/worked.ts';
 import type { Money } from '../money/money.ts';
 import type { Minutes } from '../time/duration.ts';
 import { ucumOf } from '../units/unit.ts';

@@ -1,12 +1,12 @@
 import type { Book } from '../book/types.ts';
 import { escapeXml } from '../draw/svg.ts';
 import { showDay } from '../time/day.ts';
+import type { Words } from '../words/words.ts';
 import type { Addresses } from './address.ts';
 import { sitePages } from './sitemap.ts';
 
 /** What sort of page a result of the search is; each has its words. */
-export const pageKinds = ['entry', 'spec', 'part', 'photo', 'ledger', 'project', 'about'] as const;
-export type PageKind = (typeof pageKinds)[number];
+export type PageKind = keyof Words['finding']['kinds'];
 
 /** A page as it is searched: where it is, and what is put at the head of its main part before it is indexed. */
 export interface SearchedPage {

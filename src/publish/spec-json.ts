@@ -1,6 +1,7 @@
 import type { Project } from '../book/types.ts';
 import type { SpecFigures } from '../measure/spec-figures.ts';
-import { intervalOf, type SpecValue } from '../measure/spec-value.ts';
+import { intervalOf } from '../measure/value-on-day.ts';
+import type { SpecValue } from '../measure/worked.ts';
 import { ucumOf } from '../units/unit.ts';
 import type { Addresses } from './address.ts';
 

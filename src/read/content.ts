@@ -6,7 +6,6 @@ import {
   type ListKind,
   listKinds,
   type ProjectInfo,
-  type RecordOf,
   type Site,
   singleKinds,
 } from '../model/kinds.ts';
@@ -20,6 +19,7 @@ import {
   readContentFile,
 } from './files.ts';
 import { cutFrontMatter } from './front-matter.ts';
+import type { Lists } from './lists.ts';
 import { type MarkFiles, readMarkFiles } from './mark-files.ts';
 import { type EntryBody, readMdx } from './mdx.ts';
 import { type Problem, problemAt } from './problem.ts';
@@ -35,9 +35,6 @@ export interface ReadEntry extends Understood<EntryInfo> {
   readonly slug: string;
   readonly body: EntryBody;
 }
-
-/** The records of a project by kind. */
-export type Lists = { readonly [Kind in ListKind]: readonly Understood<RecordOf<Kind>>[] };
 
 /** Everything a project's files say, each record with its place; nothing is checked against anything yet. */
 export interface ReadProject {

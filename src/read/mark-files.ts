@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { Lists } from './content.ts';
 import type { ProjectFiles } from './files.ts';
+import type { Lists } from './lists.ts';
 
 /** What the mark command keeps in a project's folder, byte for byte, and hashes of the files that rows name. */
 export interface MarkFiles {

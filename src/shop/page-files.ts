@@ -35,6 +35,7 @@ type PageFile = readonly [file: URL, type: string];
 /** The page by its addresses: a fixed list, so that no other file of this machine has an address at all. It holds nothing of the ledger but the site's title and language. */
 const FILES: ReadonlyMap<string, PageFile> = new Map<string, PageFile>([
   ['/page.css', [new URL('page.css', PAGE), 'text/css']],
+  ['/forms.css', [new URL('forms.css', PAGE), 'text/css']],
   ['/tokens.css', [new URL('tokens.css', STYLES), 'text/css']],
   ['/worker.js', [new URL('worker.js', PAGE), 'text/javascript']],
   ['/icon.svg', [new URL('icon.svg', PAGE), 'image/svg+xml']],

@@ -18,7 +18,7 @@ export interface NoQuantity {
 
 /** Reads `640 kg` or `-0.02 mm`. A number without a unit, or with an unknown one, is refused. */
 export function readQuantity(text: string): Quantity | NoQuantity {
-  const match = /^([-+−]?\d{1,15}(?:\.\d{1,15})?)(?![\d.])\s*([^\s,].*)?$/.exec(text);
+  const match = /^([-+−]?\d{1,15}(?:\.\d{1,15})?)(?![\d.,])\s*([^\s,].*)?$/.exec(text);
   if (!match?.[1]) return { wrong: 'is not a number with a unit', fix: decimalComma(text) };
 
   const [, digits, unit] = match;

@@ -13,7 +13,7 @@ import { photos } from './de/photos.ts';
 import { plan } from './de/plan.ts';
 import { sheet } from './de/sheet.ts';
 import { shop } from './de/shop.ts';
-import type { Words } from './words.ts';
+import type { Words } from './keys.ts';
 
 /** German. */
 export const de: Words = {

@@ -1,4 +1,4 @@
-import type { Words } from './words.ts';
+import type { Words } from './keys.ts';
 
 /** A text that is made where no language is known: as it is, or told once the words are there. */
 export type Said = string | ((words: Words) => string);

@@ -1,9 +1,9 @@
 import { de } from './de.ts';
 import { en } from './en.ts';
+import type { Words } from './keys.ts';
 import { pseudo } from './pseudo.ts';
 
-/** All that the site says by itself, in one language. English is the measure: another language has the same keys and the same arguments. */
-export type Words = typeof en;
+export type { Words };
 
 /** Words of one language, and the language itself: what was asked for may have none. */
 export interface Tongue {

@@ -4,10 +4,7 @@ import { dirname, join } from 'node:path';
 import { checkContent } from '../../src/check/check.ts';
 import { readContent } from '../../src/read/content.ts';
 import type { Problem } from '../../src/read/problem.ts';
-import { soundFiles } from './sound-files.ts';
-
-/** Path inside the content folder → what the file holds. */
-export type Files = Readonly<Record<string, string | Uint8Array>>;
+import { type Files, soundFiles } from './sound-files.ts';
 
 /** What differs from the sound project: a whole file, a piece of one and what stands there instead, or no file at all. */
 export type Changes = Readonly<

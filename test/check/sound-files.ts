@@ -1,4 +1,5 @@
-import type { Files } from './content-folder.ts';
+/** Path inside the content folder → what the file holds. */
+export type Files = Readonly<Record<string, string | Uint8Array>>;
 
 /** A small project of an invented machine in which every kind of file is there and nothing is wrong. */
 export const soundFiles: Files = {

@@ -5,7 +5,7 @@ import { factsOf } from '../../src/model/facts.ts';
 import { type ListKind, listKinds, singleKinds } from '../../src/model/kinds.ts';
 import { readRecords } from '../../src/read/content.ts';
 import type { RawValue } from '../../src/read/raw.ts';
-import type { Files } from '../check/content-folder.ts';
+import type { Files } from '../check/sound-files.ts';
 import { everyKind, PHOTO } from '../fuzz/every-kind.ts';
 import { aimed, attacks } from './attacks.ts';
 

@@ -1,5 +1,10 @@
 import { expect, test } from 'vitest';
-import { hoursByDay, hoursByWeek, mondayOf } from '../../src/hours/hours-by-time.ts';
+import {
+  hoursByDay,
+  hoursByWeek,
+  mondayOf,
+  withRunningTotal,
+} from '../../src/hours/hours-by-time.ts';
 import type { Day } from '../../src/time/day.ts';
 import { plannedProject, weekly } from '../plan/planned-project.ts';
 
@@ -21,6 +26,9 @@ test('weeks without work are there, with none', () => {
     ['2025-01-13', 0],
     ['2025-01-20', 0],
     ['2025-01-27', 180],
+  ]);
+  expect(withRunningTotal(hoursByWeek(now.hours)).map(({ running }) => running)).toEqual([
+    ...[120, 270, 270, 270, 450],
   ]);
   expect(hoursByDay(now.hours).map(({ from }) => from)).toEqual([
     ...['2025-01-05', '2025-01-06', '2025-01-12', '2025-02-01'],

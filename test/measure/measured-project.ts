@@ -1,7 +1,6 @@
 import type { Project } from '../../src/book/types.ts';
 import type { SpecFigures } from '../../src/measure/spec-figures.ts';
-import type { SpecValue } from '../../src/measure/spec-value.ts';
-import type { Worked } from '../../src/measure/worked.ts';
+import type { SpecValue, Worked } from '../../src/measure/worked.ts';
 import { projectOf, type Written } from '../book/project-of.ts';
 
 /** Specs by id, and readings as `spec: values` or as far as they differ from a plain one; lengths in mm unless they say otherwise. */

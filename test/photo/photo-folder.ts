@@ -4,7 +4,8 @@ import { openBook } from '../../src/book/open.ts';
 import { type DeriveOptions, derivePhotos } from '../../src/photo/derive.ts';
 import type { PhotoManifest } from '../../src/photo/manifest.ts';
 import type { Problem } from '../../src/read/problem.ts';
-import { type Files, inContentFolder, NOON } from '../check/content-folder.ts';
+import { inContentFolder, NOON } from '../check/content-folder.ts';
+import type { Files } from '../check/sound-files.ts';
 
 /** A content folder whose one entry shows some photos, and a work folder beside it. */
 export interface PhotoFolder {

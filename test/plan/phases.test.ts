@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { phaseFigures } from '../../src/plan/phases.ts';
+import { hoursRatio, phaseFigures } from '../../src/plan/phases.ts';
 import type { Day } from '../../src/time/day.ts';
 import { projectOf, type Written } from '../book/project-of.ts';
 import { toldIn } from '../words/told.ts';
@@ -87,5 +87,18 @@ describe('a phase', () => {
       state: 'not started',
       late: 10,
     });
+  });
+});
+
+describe('hours worked for each hour planned', () => {
+  test('are told of a finished phase: 11.5 for 10 planned', () => {
+    expect(hoursRatio(on('2025-04-05', { finished: '2025-04-02' }))).toBe(1.15);
+  });
+
+  test('are not told while it goes on, or where no hours were planned', () => {
+    expect(hoursRatio(on('2025-04-05'))).toBeUndefined();
+    expect(
+      hoursRatio(on('2025-04-05', { finished: '2025-04-02', 'planned-hours': '0:00' })),
+    ).toBeUndefined();
   });
 });

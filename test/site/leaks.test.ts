@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { findLeaks } from '../../src/cli/leaks.ts';
+import { findLeaks } from '../../src/build/leaks.ts';
 
 describe('findLeaks', () => {
   let home: string;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { momentAddress, parseMoment } from '../../src/time/moment.ts';
+import { momentAddress, parseMoment, showMoment } from '../../src/time/moment.ts';
 
 describe('parseMoment', () => {
   test('reads minutes and seconds, and hours before them', () => {
@@ -15,6 +15,19 @@ describe('parseMoment', () => {
 
   test.each(['4', '4:60', '4:5', '4:32.5', '272s', ''])('refuses %j', (text) => {
     expect(parseMoment(text)).toBeUndefined();
+  });
+});
+
+describe('showMoment', () => {
+  test.each(['0:00', '0:07', '4:32', '59:59', '1:00:00', '1:04:32', '12:00:09'])(
+    'shows %s as it was typed',
+    (text) => {
+      expect(showMoment(parseMoment(text) ?? Number.NaN)).toBe(text);
+    },
+  );
+
+  test('shows minutes past 59 as hours and minutes', () => {
+    expect(showMoment(parseMoment('72:10') ?? Number.NaN)).toBe('1:12:10');
   });
 });
 

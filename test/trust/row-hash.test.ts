@@ -54,6 +54,8 @@ describe('the text of a row', () => {
     ['half a surrogate pair', { id: '\ud83d' }, '$.id has half a surrogate pair'],
     ['private fields without a salt', { private: secret }, 'need a salt'],
     ['a salt too short', { private: secret, salt: salt.slice(2) }, 'need a salt'],
+    ['a salt too long', { private: secret, salt: `${salt}0f` }, 'need a salt'],
+    ['a salt after something else', { private: secret, salt: `0x${salt}` }, 'need a salt'],
   ])('refuses %s', (_, change, message) => {
     // What a table holds is not known to the compiler.
     expect(() => rowText({ ...row, ...change } as LedgerRow)).toThrow(message);

@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { readNumber, readQuantity, showNumber, showQuantity } from '../../src/units/quantity.ts';
+import {
+  readNumber,
+  readQuantity,
+  showNumber,
+  showQuantity,
+  withUnit,
+} from '../../src/units/quantity.ts';
 
 describe('readQuantity', () => {
   test('keeps the decimals it was written with, zeros at the end too', () => {
@@ -38,6 +44,18 @@ describe('readQuantity', () => {
       fix: 'write "0.7 mm"',
     });
   });
+
+  test.each([
+    ['−12,75 mm', 'write "−12.75 mm"'],
+    ['0,7mm', 'write "0.7mm"'],
+    ['0,7 Nm', 'write "0.7 N·m"'],
+    ['0,7', 'write the unit after it, like "0.7 mm"'],
+    ['about 0,7 mm', undefined],
+    ['0,7 mm or so', undefined],
+    ['half a turn', undefined],
+  ])('says of %s what to write, as far as it can tell', (text, fix) => {
+    expect(readQuantity(text)).toEqual({ wrong: 'is not a number with a unit', fix });
+  });
 });
 
 test('readNumber takes plain decimals only', () => {
@@ -61,4 +79,10 @@ test('showQuantity keeps number and unit on one line, a degree close by and a co
   expect(showQuantity(1.5, '°', 1, 'en-GB')).toBe('1.5°');
   expect(showQuantity(18, '°C', 0, 'en-GB')).toBe('18\u00a0°C');
   expect(showQuantity(7, 'count', 0, 'en-GB')).toBe('7');
+});
+
+test('a plain ratio and a count show no unit', () => {
+  expect(withUnit('1.25', '1')).toBe('1.25');
+  expect(withUnit('7', 'count')).toBe('7');
+  expect(withUnit('7', 'mm')).toBe('7\u00a0mm');
 });

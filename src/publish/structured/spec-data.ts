@@ -1,7 +1,7 @@
 import type { Project } from '../../book/types.ts';
 import { calculationTexts } from '../../calc/told.ts';
 import type { SpecFigures } from '../../measure/spec-figures.ts';
-import type { SpecValue } from '../../measure/spec-value.ts';
+import type { SpecValue } from '../../measure/worked.ts';
 import type { Words } from '../../words/words.ts';
 import type { Addresses } from '../address.ts';
 import { machineData } from './machine.ts';

@@ -1,4 +1,4 @@
-import type { Words } from '../words.ts';
+import type { Words } from '../keys.ts';
 import { bolts } from './calc/bolts.ts';
 import { brakes } from './calc/brakes.ts';
 import { driveline } from './calc/driveline.ts';

@@ -1,4 +1,4 @@
-import type { Words } from '../words.ts';
+import type { Words } from '../keys.ts';
 import { chapters } from './dossier/chapters.ts';
 import { identity } from './dossier/identity.ts';
 import { rows } from './dossier/rows.ts';

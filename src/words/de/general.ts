@@ -1,4 +1,4 @@
-import type { Words } from '../words.ts';
+import type { Words } from '../keys.ts';
 
 export const general: Words['general'] = {
   footnotes: { label: 'Fußnoten', backLabel: 'Zurück zu Verweis {reference}' },

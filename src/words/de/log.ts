@@ -1,4 +1,4 @@
-import type { Words } from '../words.ts';
+import type { Words } from '../keys.ts';
 import { entry } from './log/entry.ts';
 import { project } from './log/project.ts';
 import { rows } from './log/rows.ts';

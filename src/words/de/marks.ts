@@ -1,4 +1,4 @@
-import type { Words } from '../words.ts';
+import type { Words } from '../keys.ts';
 import { columns } from './marks/columns.ts';
 import { data } from './marks/data.ts';
 import { page } from './marks/page.ts';

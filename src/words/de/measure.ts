@@ -1,4 +1,4 @@
-import type { Words } from '../words.ts';
+import type { Words } from '../keys.ts';
 
 export const measure: Words['measure'] = {
   states: { 'as-found': 'Fundzustand', before: 'vorher', after: 'nachher', final: 'endgültig' },

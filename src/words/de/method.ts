@@ -1,4 +1,4 @@
-import type { Words } from '../words.ts';
+import type { Words } from '../keys.ts';
 import { calculated, measured, totals } from './method/rules.ts';
 
 export const method: Words['method'] = {

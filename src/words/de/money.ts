@@ -1,4 +1,4 @@
-import type { Words } from '../words.ts';
+import type { Words } from '../keys.ts';
 import { budget } from './money/budget.ts';
 import { costs } from './money/costs.ts';
 import { donor } from './money/donor.ts';

@@ -1,4 +1,4 @@
-import type { Words } from '../words.ts';
+import type { Words } from '../keys.ts';
 import { choices } from './parts/choices.ts';
 import { hunts } from './parts/hunts.ts';
 import { part } from './parts/part.ts';

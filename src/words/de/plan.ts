@@ -1,4 +1,4 @@
-import type { Words } from '../words.ts';
+import type { Words } from '../keys.ts';
 import { earned } from './plan/earned.ts';
 import { forecast } from './plan/forecast.ts';
 

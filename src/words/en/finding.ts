@@ -1,6 +1,4 @@
-import type { PageKind } from '../../publish/search-page.ts';
-
-const kinds: Readonly<Record<PageKind, string>> = {
+const kinds = {
   entry: 'Entry',
   spec: 'Spec',
   part: 'Part',

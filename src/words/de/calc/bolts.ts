@@ -1,4 +1,4 @@
-import type { Words } from '../../words.ts';
+import type { Words } from '../../keys.ts';
 
 const d = 'Nenndurchmesser des Gewindes';
 const nominalSizes = 'es gelten die Nennmaße, nicht am verschlissenen Gewinde gemessene';

@@ -1,4 +1,4 @@
-import type { Words } from '../../words.ts';
+import type { Words } from '../../keys.ts';
 import { atRunningHeight } from './shared.ts';
 
 export const driveline: Words['calc'] = {

@@ -1,4 +1,4 @@
-import type { Words } from '../../words.ts';
+import type { Words } from '../../keys.ts';
 
 const inOnePlane = 'die vier Punkte liegen in einer Ebene: Eine Verwindung ist hier nicht zu sehen';
 

@@ -1,4 +1,4 @@
-import type { Words } from '../../words.ts';
+import type { Words } from '../../keys.ts';
 
 const testBar = {
   N0: 'Anzeige nahe der Spindelnase, Spindel bei 0°',

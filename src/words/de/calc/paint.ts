@@ -1,4 +1,4 @@
-import type { Words } from '../../words.ts';
+import type { Words } from '../../keys.ts';
 
 const VS = 'Volumenanteil der nichtflüchtigen Stoffe im Beschichtungsstoff';
 const th = 'Verdünnung, bezogen auf das Volumen des Beschichtungsstoffs';

@@ -1,4 +1,4 @@
-import type { Words } from '../../words.ts';
+import type { Words } from '../../keys.ts';
 
 const thrownOut = 'Eine gespannte Feder kann mit großer Wucht herausgeschleudert werden.';
 

@@ -1,4 +1,4 @@
-import type { Words } from '../../words.ts';
+import type { Words } from '../../keys.ts';
 import { cornerAssumptions, corners, loadedAsUsed, noLoad } from './shared.ts';
 
 const wrongCentre =

@@ -1,4 +1,4 @@
-import type { Words } from '../../words.ts';
+import type { Words } from '../../keys.ts';
 
 export const rows: Words['dossier']['rows'] = {
   all: 'Alle',

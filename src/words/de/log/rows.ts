@@ -1,4 +1,4 @@
-import type { Words } from '../../words.ts';
+import type { Words } from '../../keys.ts';
 
 const partsOf = (count: number) => (count === 1 ? '1 Teil' : `${count} Teile`);
 const readingsOf = (count: number) => (count === 1 ? '1 Messung' : `${count} Messungen`);

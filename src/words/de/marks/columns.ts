@@ -1,4 +1,4 @@
-import type { Words } from '../../words.ts';
+import type { Words } from '../../keys.ts';
 import { ofTable } from './table-columns.ts';
 
 export const columns: Words['marks']['columns'] = {

@@ -1,4 +1,4 @@
-import type { Words } from '../../words.ts';
+import type { Words } from '../../keys.ts';
 
 export const tables: Words['marks']['tables'] = {
   sources: 'Eine Maschine oder ein Weg, woher Teile kommen.',

@@ -1,4 +1,4 @@
-import type { Words } from '../../words.ts';
+import type { Words } from '../../keys.ts';
 
 const lead = (how: string, tools: string) =>
   `{total}, ${how}. Werkstattwerkzeug ist ${tools}, die eigene Arbeit nicht. {corrections} bleiben sichtbar, durchgestrichen. Was nicht zählt, ist {apart}.`;

@@ -1,4 +1,4 @@
-import type { Words } from '../../words.ts';
+import type { Words } from '../../keys.ts';
 
 const least =
   'Gebunden ist, was ausgegeben, bestellt und noch zu kaufen ist. Was fertig ist oder kein Budget hat, kostet das Gebundene.';

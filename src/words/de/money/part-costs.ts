@@ -1,4 +1,4 @@
-import type { Words } from '../../words.ts';
+import type { Words } from '../../keys.ts';
 
 const partsRule =
   'Die wahren Kosten sind die eigenen Kosten und der Anteil an einer Spendermaschine; gespart ist der Neupreis abzüglich dieser. Preise gelten für alle Stücke einer Zeile zusammen.';

@@ -1,4 +1,4 @@
-import type { Words } from '../../words.ts';
+import type { Words } from '../../keys.ts';
 
 const sumOf = (count: number, one: string, many: string) =>
   `Summe aus ${count} ${count === 1 ? one : many}`;

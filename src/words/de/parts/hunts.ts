@@ -1,4 +1,4 @@
-import type { Words } from '../../words.ts';
+import type { Words } from '../../keys.ts';
 
 const days = (count: number) => (count === 1 ? '1 Tag' : `${count} Tage`);
 const tries = (count: number) => (count === 1 ? '1 Versuch' : `${count} Versuche`);

@@ -2,8 +2,8 @@ import { mkdir, mkdtemp, readdir, readlink, rm, stat, symlink, writeFile } from 
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it, onTestFinished } from 'vitest';
-import { replaceFolder } from '../../src/cli/replace-folder.ts';
-import { filesOf } from './run-command.ts';
+import { replaceFolder } from '../../src/build/replace-folder.ts';
+import { filesOf } from '../cli/run-command.ts';
 
 /** A folder in use that holds one file, and a place for work, as text files by path. */
 async function workshop(files: Readonly<Record<string, string>>) {

@@ -1,29 +1,18 @@
 import { makeBook } from '../book/open.ts';
-import type { Book } from '../book/types.ts';
+import { NotBuilt } from '../build/not-built.ts';
+import { stateOf } from '../build/part-key.ts';
+import type { ReadyContent } from '../build/ready.ts';
+import { lap } from '../build/stages.ts';
 import { checkContent } from '../check/check.ts';
-import { checkAddresses } from '../cli/address-check.ts';
-import { describeProblems, plural } from '../cli/print-problems.ts';
-import { lap } from '../cli/stages.ts';
-import { terminal } from '../cli/terminal.ts';
 import { derivePhotos } from '../photo/derive.ts';
-import { type ReadContent, readContent } from '../read/content.ts';
+import { readContent } from '../read/content.ts';
 import { changedSince, contentState } from '../read/content-state.ts';
 import type { Problem } from '../read/problem.ts';
 import { refreshCrossChecks } from '../site/cross-checks.ts';
 import { cacheDir, contentDir, workDir } from '../site/folders.ts';
-import { NotBuilt } from './not-built.ts';
-import { type State, stateOf } from './part-key.ts';
-
-/** Content that pages can be made of: it was checked, and what takes long to make is there. */
-export interface ReadyContent {
-  /** What the folder was just before it was read. */
-  readonly state: State;
-  readonly content: ReadContent;
-  readonly book: Book;
-  readonly problems: readonly Problem[];
-  /** Throws where a file is not as it was when it was read. */
-  stillSame(): Promise<void>;
-}
+import { checkAddresses } from './address-check.ts';
+import { describeProblems, plural } from './print-problems.ts';
+import { terminal } from './terminal.ts';
 
 /** What is made ready. */
 export interface ReadyOptions {

@@ -1,7 +1,5 @@
 import type { Day } from '../time/day.ts';
-import type { Measured } from './reading.ts';
 import type { Spread, Uncertain } from './uncertain.ts';
-import type { Worked } from './worked.ts';
 
 /** The state a spec was in when it was read: a reading's own word for it. */
 export type SpecState = 'as-found' | 'before' | 'after' | 'final';
@@ -11,9 +9,6 @@ export interface Interval {
   readonly low: number;
   readonly high: number;
 }
-
-/** A value of a spec on a day, read or worked out, in the spec's unit. */
-export type SpecValue = Measured | Worked;
 
 /** What a read value and a worked-out one have in common. */
 export interface ValueOnDay extends Uncertain, Spread {

@@ -1,0 +1,49 @@
+// `npm run mutate [folder or file …]`: plants one small mistake after another and looks whether a test notices. Prints a score for each folder.
+import { spawnSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { setPriority } from 'node:os';
+import { MUTATED } from './mutated-folder.ts';
+import { type Report, readReport } from './mutation-report.ts';
+
+/** Per cent of the planted mistakes that must be noticed. */
+const TARGET = 85;
+
+// A folder, or a file in one: `measure`, `measure/verdict.ts`.
+const asked = process.argv.slice(2).map((name) => name.split('/'));
+const unknown = asked.find(([folder = '']) => !(MUTATED as readonly string[]).includes(folder));
+if (unknown) {
+  console.error(`There is no "${unknown[0]}" to mutate. Folders: ${MUTATED.join(', ')}.`);
+  process.exit(2);
+}
+setPriority(15);
+const byFolder = Map.groupBy(
+  asked.length > 0 ? asked : MUTATED.map((name) => [name]),
+  ([name = '']) => name,
+);
+const reports = [...byFolder].map(([folder, some]) =>
+  mutate(
+    folder,
+    some.flatMap(([, ...file]) => (file.length > 0 ? [file.join('/')] : [])),
+  ),
+);
+for (const { survivors } of reports) for (const survivor of survivors) console.log(survivor);
+for (const { folder, noticed, planted, percent, equivalent } of reports)
+  console.log(
+    `${folder}: ${noticed} of ${planted} planted mistakes noticed, ${percent.toFixed(1)} %; ${equivalent} of the others are none`,
+  );
+process.exitCode = reports.every(({ percent }) => percent >= TARGET) ? 0 : 1;
+
+function mutate(folder: string, files: readonly string[]): Report {
+  const some = files.length > 0 ? { WITNESSMARK_MUTATE_FILES: files.join(',') } : {};
+  const { status } = spawnSync(
+    process.execPath,
+    ['node_modules/@stryker-mutator/core/bin/stryker.js', 'run', 'test/house/stryker.config.mjs'],
+    {
+      stdio: 'inherit',
+      env: { ...process.env, WITNESSMARK_MUTATE: folder, ...some },
+    },
+  );
+  if (status !== 0) throw new Error(`the mutation run of ${folder} ended with ${status}`);
+  const file = `.witnessmark/mutation/${folder}/report.json`;
+  return readReport(folder, JSON.parse(readFileSync(file, 'utf8')));
+}

@@ -1,0 +1,29 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+
+/** Folders whose exactness the whole project stands on: each is mutated by itself. */
+export const MUTATED = ['money', 'units', 'measure', 'trust'] as const;
+
+/** Tests that judge a folder: its own, and those laws and outside checks that import it by themselves. */
+export function judges(folder: string): string[] {
+  return readdirSync('test', { recursive: true, encoding: 'utf8' })
+    .map((name) => join('test', name))
+    .filter((file) => file.endsWith('.test.ts') && isJudge(file, folder))
+    .sort();
+}
+
+/** Tests that take seconds each time: too slow to be asked a thousand times. What only they would notice counts as unnoticed. */
+const SLOW = [
+  ...['test/laws/mark-laws', 'test/laws/trust-text-laws', 'test/laws/figure-laws'],
+  ...['test/laws/propagation-laws', 'test/outside/monte-carlo', 'test/outside/forecast'],
+  ...['test/outside/uncertainties', 'test/measure/kept-checks'],
+];
+
+function isJudge(file: string, folder: string): boolean {
+  if (SLOW.some((slow) => file.startsWith(slow))) return false;
+  if (file.startsWith(join('test', folder))) return true;
+  if (!/^test.(laws|outside)/.test(file)) return false;
+  const text = readFileSync(file, 'utf8');
+  // What the set-up of the whole suite tells (programs there are, the built site) is not there when a few files run by themselves.
+  return text.includes(`/src/${folder}/`) && !text.includes("inject('");
+}
