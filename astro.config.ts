@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
+import { entryModules } from './src/site/entry-modules.ts';
 import { astroDir, siteDir, workDir } from './src/site/folders.ts';
 import { pagesHere } from './src/site/pages-here.ts';
 import { aboutSite, refreshDerived } from './src/site/prepare.ts';
@@ -52,6 +53,7 @@ export default defineConfig({
   vite: {
     // Not in node_modules, where builds at the same time would share it, and which may be closed to writing.
     cacheDir: join(workDir, 'vite'),
+    plugins: [entryModules()],
     build: {
       assetsInlineLimit: 0,
       rolldownOptions: {

@@ -1,7 +1,7 @@
+import { createHash } from 'node:crypto';
 import { cp, mkdir, readdir, rename, rm } from 'node:fs/promises';
-import { hostname } from 'node:os';
 import { join, resolve } from 'node:path';
-import { isAlive, startOf } from '../write/process-alive.ts';
+import { startOf } from '../write/process-alive.ts';
 
 /** Inside the program's folder, since Astro keeps its work files beside the pages only there. */
 const FOLDER = resolve('.witnessmark', 'runs');
@@ -11,24 +11,32 @@ export async function inScratch<Result>(
   name: string,
   use: (folder: string) => Promise<Result>,
 ): Promise<Result> {
-  const folder = join(FOLDER, `${process.pid}-${await startOf(process.pid)}-${name}`);
+  const folder = join(FOLDER, `${process.pid}-${await markOf(process.pid)}-${name}`);
   await rm(folder, { recursive: true, force: true });
   await mkdir(join(folder, 'root'), { recursive: true });
   try {
     return await use(folder);
   } finally {
-    await rm(folder, { recursive: true, force: true });
+    // Where a page broke, others may be writing still; what stays goes before the next run.
+    await rm(folder, { recursive: true, force: true, maxRetries: 5 }).catch(() => {});
   }
 }
 
 /** Removes what runs that were killed left behind. */
 export async function clearScratch(): Promise<void> {
-  const host = hostname();
   for (const name of await readdir(FOLDER).catch(() => [])) {
-    const [pid, started = ''] = name.split('-');
-    if (!(await isAlive({ pid: Number(pid), host, started }, host)))
+    const [pid = '', mark] = name.split('-');
+    if (mark !== (await markOf(Number(pid))))
       await rm(join(FOLDER, name), { recursive: true, force: true });
   }
+}
+
+/** Tells a process from a later one with its number; the same for all numbers where the system does not tell when one started. */
+async function markOf(pid: number): Promise<string> {
+  return createHash('sha256')
+    .update(await startOf(pid))
+    .digest('hex')
+    .slice(0, 12);
 }
 
 /** Moves a folder, also to another disk. */

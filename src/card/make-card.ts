@@ -4,7 +4,7 @@ import { basename, join } from 'node:path';
 import sharp, { type OverlayOptions } from 'sharp';
 import { writeSvg } from '../draw/svg.ts';
 import { LIBRARY } from '../photo/library.ts';
-import { writeWhole } from '../write/swap-in.ts';
+import { writeDerived } from '../write/swap-in.ts';
 import { type Card, drawCard, PHOTO } from './draw-card.ts';
 import { type Lettering, loadLettering } from './lettering.ts';
 
@@ -27,7 +27,7 @@ export async function makeCard(card: Card, cacheDir: string): Promise<Uint8Array
       .flatten()
       .png({ compressionLevel: 6 })
       .toBuffer();
-    await writeWhole(kept, png, { writer: process.pid });
+    await writeDerived(kept, png);
     return png;
   }
 }

@@ -1,4 +1,3 @@
-import { watch } from 'node:fs/promises';
 import { dev } from 'astro';
 import { openBook } from '../book/open.ts';
 import type { Book } from '../book/types.ts';
@@ -28,7 +27,7 @@ export async function main(): Promise<number> {
   }
   // Whatever the shell says: drafts and help while writing go by it.
   process.env.NODE_ENV = 'development';
-  const server = await whenEntriesCanBeRead(book.problems.length > 0);
+  const server = await dev({ logLevel: 'warn' });
   const path = new URL(book.site?.address ?? 'https://site.invalid/').pathname;
   console.log(`\nOpen  http://localhost:${server.address.port}${path}\nStop with Ctrl+C.`);
   await new Promise(() => {});
@@ -41,19 +40,4 @@ const DERIVE_WAIT = 15_000;
 async function derive(book: Book): Promise<void> {
   await derivePhotos(book, { contentDir, workDir, cacheDir }, { listener: terminal });
   await refreshCrossChecks(book.projects);
-}
-
-/** Starts the server. Astro refuses to start while the head of an entry is no YAML: then it waits until a file was changed. */
-async function whenEntriesCanBeRead(hasProblems: boolean) {
-  for (;;) {
-    try {
-      return await dev({ logLevel: 'warn' });
-    } catch (error) {
-      if (!hasProblems) throw error;
-      console.log(
-        '\nThe pages can be made once the entries above can be read. Waiting for a change ...',
-      );
-      for await (const _ of watch(contentDir, { recursive: true })) break;
-    }
-  }
 }

@@ -1,7 +1,7 @@
 import { mkdir, readdir, readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { placeFile } from '../write/place-file.ts';
-import { writeWhole } from '../write/swap-in.ts';
+import { writeDerived } from '../write/swap-in.ts';
 import type { Glance } from './glance.ts';
 
 /** What is known of an original without reading it again. */
@@ -51,7 +51,10 @@ export async function readIndex(cacheDir: string): Promise<PhotoIndex> {
 
 /** Notes what is known of originals. */
 export async function writeIndex(cacheDir: string, originals: PhotoIndex): Promise<void> {
-  await writeWhole(join(cacheDir, 'photos.json'), JSON.stringify({ version: VERSION, originals }));
+  await writeDerived(
+    join(cacheDir, 'photos.json'),
+    JSON.stringify({ version: VERSION, originals }),
+  );
 }
 
 /** Makes `folder` hold exactly these files of the cache. */

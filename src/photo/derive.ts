@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import sharp from 'sharp';
 import type { Book } from '../book/types.ts';
 import type { Problem } from '../read/problem.ts';
-import { writeWhole } from '../write/swap-in.ts';
+import { writeDerived } from '../write/swap-in.ts';
 import {
   type KnownOriginal,
   keptOriginals,
@@ -89,7 +89,7 @@ export async function derivePhotos(
   await writeIndex(cacheDir, only ? { ...(await readIndex(cacheDir)), ...originals } : originals);
   await publish(cache, join(workDir, 'public', 'photos'), wanted);
   if (!only) await prune(cache, wanted, originals);
-  await writeWhole(join(workDir, 'photos.json'), JSON.stringify(manifest));
+  await writeDerived(join(workDir, 'photos.json'), JSON.stringify(manifest));
   return [...seen.problems, ...halves.problems, ...broken];
 }
 

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import sharp from 'sharp';
-import { writeWhole } from '../write/swap-in.ts';
+import { writeDerived } from '../write/swap-in.ts';
 import { type KnownOriginal, type PhotoCache, stemOf } from './cache.ts';
 import { decode } from './decode.ts';
 import { edit, editedSize } from './edit.ts';
@@ -31,7 +31,7 @@ export async function make(photo: SeenPhoto, cache: PhotoCache): Promise<KnownOr
       photo.frame ? await intoFrame(edited, editedSize(photo.glance, edits), photo.frame) : edited,
       sizes,
       async (file, picture) => {
-        await writeWhole(join(cache.folder, file), picture);
+        await writeDerived(join(cache.folder, file), picture);
         cache.files.add(file);
       },
     );

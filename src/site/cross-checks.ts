@@ -11,7 +11,7 @@ import {
   type DrawJob,
   drawJob,
 } from '../measure/cross-check.ts';
-import { writeWhole } from '../write/swap-in.ts';
+import { writeDerived } from '../write/swap-in.ts';
 import { cacheDir } from './folders.ts';
 
 /** One file a project, so that machines that share the folder and work on different projects don't write the same one. */
@@ -54,7 +54,7 @@ export async function refreshCrossChecks(
   const checks = new Map([...kept, ...(jobs.length === 0 ? [] : await drawInWorkers(jobs))]);
   for (const [id, own] of wanted) {
     const held = [...own.keys()].map((key) => [key, checks.get(key)]);
-    await writeWhole(join(FOLDER, `${id}.json`), JSON.stringify(Object.fromEntries(held)));
+    await writeDerived(join(FOLDER, `${id}.json`), JSON.stringify(Object.fromEntries(held)));
   }
   return { drawn: jobs.length, seconds: (performance.now() - started) / 1000 };
 }

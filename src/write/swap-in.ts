@@ -1,4 +1,14 @@
-import { access, constants, mkdir, open, realpath, rename, rm, stat } from 'node:fs/promises';
+import {
+  access,
+  constants,
+  mkdir,
+  open,
+  realpath,
+  rename,
+  rm,
+  stat,
+  writeFile,
+} from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 
 /** A file that is whole beside the one whose place it takes. */
@@ -66,6 +76,24 @@ export async function writeWhole(
   } catch (error) {
     await rm(fresh.path, { force: true });
     throw error;
+  }
+}
+
+let derived = 0;
+
+/**
+ * Writes a file that can be made again: whole too, but nobody waits until it is on the disk, and several may write it at once, in one
+ * process or in many.
+ */
+export async function writeDerived(path: string, bytes: string | Uint8Array): Promise<void> {
+  const fresh = `${path}.${process.pid}-${derived++}.new`;
+  await mkdir(dirname(path), { recursive: true });
+  try {
+    await writeFile(fresh, bytes);
+    await rename(fresh, path);
+  } catch (error) {
+    await rm(fresh, { force: true });
+    return named(path)(error as Error);
   }
 }
 

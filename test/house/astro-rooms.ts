@@ -3,9 +3,8 @@ import { type Code, importsOf } from './code.ts';
 /** Folders that know Astro. */
 const ROOMS = ['src/site/', 'src/pages/', 'src/layouts/', 'components/'];
 
-/** Single files that do: the list of collections, the commands that start Astro, and what they are measured against. */
+/** Single files that do: the commands that start Astro, and what they are measured against. */
 export const STARTERS = [
-  'src/content.config.ts',
   'src/build/run-astro.ts',
   'src/cli/dev.ts',
   'src/cli/start.ts',
