@@ -13,7 +13,7 @@ import type { Worked } from './worked.ts';
 export const DRAWS = 1_000_000;
 
 /** Raise it when the draws would come out otherwise, so that nothing old is taken for new. */
-const RECIPE = 3;
+const RECIPE = 4;
 
 /** Standard errors of an end that chance is taken to explain: of a thousand ends, three go beyond. */
 const CHANCE = 3;
@@ -42,6 +42,8 @@ export interface DrawJob {
     readonly names: readonly string[];
     readonly from: readonly number[];
   }[];
+  /** How far each source moves the value, by the law of propagation. */
+  readonly effects: DrawnInput['components'];
   readonly value: number;
   readonly spread: Spread;
 }
@@ -66,20 +68,30 @@ export function drawJob(worked: Worked): DrawJob {
     return -steps.length;
   };
   place(worked);
+  const effects = worked.base.components.map(({ key, group, u, nu, shape }) => ({
+    ...{ key, group, u, nu, shape },
+  }));
   return {
-    key: keyOf(leaves, steps),
+    key: keyOf(leaves, steps, effects),
     leaves,
     steps,
+    effects,
     value: worked.base.value,
     spread: spreadOf(worked.base.components),
   };
 }
 
-function keyOf(leaves: readonly DrawnInput[], steps: DrawJob['steps']): string {
-  const numbers = leaves.map(({ value, components }) => [
-    value,
-    components.map(({ key, group, u, nu, shape }) => [key, group, u, String(nu), shape]),
-  ]);
+function keyOf(
+  leaves: readonly DrawnInput[],
+  steps: DrawJob['steps'],
+  effects: DrawJob['effects'],
+): string {
+  const listed = (components: DrawJob['effects']) =>
+    components.map(({ key, group, u, nu, shape }) => [key, group, u, String(nu), shape]);
+  const numbers = [
+    ...leaves.map(({ value, components }) => [value, listed(components)]),
+    listed(effects),
+  ];
   return createHash('sha256')
     .update(JSON.stringify([RECIPE, DRAWS, steps, numbers]))
     .digest('hex')
@@ -97,7 +109,7 @@ export function crossCheck(worked: Worked): CrossCheck {
 }
 
 /** Makes the draws of a job, the same for the same job on every machine. */
-export function runDrawJob({ key, leaves, steps, value, spread }: DrawJob): CrossCheck {
+export function runDrawJob({ key, leaves, steps, effects, value, spread }: DrawJob): CrossCheck {
   const model = compileSteps(
     steps.map(({ text, names, from }) => {
       const formula = parseFormula(text, names);
@@ -107,7 +119,7 @@ export function runDrawJob({ key, leaves, steps, value, spread }: DrawJob): Cros
     }),
   );
   const seed = Number.parseInt(key.slice(0, 8), 16);
-  return compare(value, spread, drawDistribution(leaves, model, { seed, draws: DRAWS }));
+  return compare(value, spread, drawDistribution(leaves, model, { seed, draws: DRAWS, effects }));
 }
 
 function refOf(where: number): string {
