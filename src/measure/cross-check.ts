@@ -42,8 +42,8 @@ export interface DrawJob {
     readonly names: readonly string[];
     readonly from: readonly number[];
   }[];
-  /** How far each source moves the value, by the law of propagation. */
-  readonly effects: DrawnInput['components'];
+  /** Slope of the value for each leaf, by the law of propagation. */
+  readonly slopes: readonly number[];
   readonly value: number;
   readonly spread: Spread;
 }
@@ -68,14 +68,24 @@ export function drawJob(worked: Worked): DrawJob {
     return -steps.length;
   };
   place(worked);
-  const effects = worked.base.components.map(({ key, group, u, nu, shape }) => ({
-    ...{ key, group, u, nu, shape },
-  }));
+  const slopes = new Array<number>(leaves.length).fill(0);
+  const climb = (item: Worked, slope: number): void => {
+    for (const [index, input] of item.recipe.inputs.entries()) {
+      const source = item.sources[index];
+      const along = slope * (item.base.budget[index]?.sensitivity ?? 0);
+      if (source?.kind === 'worked') climb(source, along);
+      else {
+        const leaf = places.get(source ?? input) as number;
+        slopes[leaf] = (slopes[leaf] as number) + along;
+      }
+    }
+  };
+  climb(worked, 1);
   return {
-    key: keyOf(leaves, steps, effects),
+    key: keyOf(leaves, steps, slopes),
     leaves,
     steps,
-    effects,
+    slopes,
     value: worked.base.value,
     spread: spreadOf(worked.base.components),
   };
@@ -84,16 +94,14 @@ export function drawJob(worked: Worked): DrawJob {
 function keyOf(
   leaves: readonly DrawnInput[],
   steps: DrawJob['steps'],
-  effects: DrawJob['effects'],
+  slopes: readonly number[],
 ): string {
-  const listed = (components: DrawJob['effects']) =>
-    components.map(({ key, group, u, nu, shape }) => [key, group, u, String(nu), shape]);
-  const numbers = [
-    ...leaves.map(({ value, components }) => [value, listed(components)]),
-    listed(effects),
-  ];
+  const numbers = leaves.map(({ value, components }) => [
+    value,
+    components.map(({ key, group, u, nu, shape }) => [key, group, u, String(nu), shape]),
+  ]);
   return createHash('sha256')
-    .update(JSON.stringify([RECIPE, DRAWS, steps, numbers]))
+    .update(JSON.stringify([RECIPE, DRAWS, steps, numbers, slopes]))
     .digest('hex')
     .slice(0, 32);
 }
@@ -109,7 +117,7 @@ export function crossCheck(worked: Worked): CrossCheck {
 }
 
 /** Makes the draws of a job, the same for the same job on every machine. */
-export function runDrawJob({ key, leaves, steps, effects, value, spread }: DrawJob): CrossCheck {
+export function runDrawJob({ key, leaves, steps, slopes, value, spread }: DrawJob): CrossCheck {
   const model = compileSteps(
     steps.map(({ text, names, from }) => {
       const formula = parseFormula(text, names);
@@ -119,7 +127,7 @@ export function runDrawJob({ key, leaves, steps, effects, value, spread }: DrawJ
     }),
   );
   const seed = Number.parseInt(key.slice(0, 8), 16);
-  return compare(value, spread, drawDistribution(leaves, model, { seed, draws: DRAWS, effects }));
+  return compare(value, spread, drawDistribution(leaves, model, { seed, draws: DRAWS, slopes }));
 }
 
 function refOf(where: number): string {

@@ -13,6 +13,8 @@ interface Part {
 }
 
 const POINTS = 1 << 15;
+/** One for all sums, one after the other: big arrays are dear to throw away. */
+const weights = new Float64Array(POINTS);
 
 /**
  * The x that 95 % of the sum of these sources of mean 0 lie within, ± x, without chance: the sum is even, so
@@ -29,7 +31,6 @@ export function coverOfSum(terms: readonly LinearTerm[], p = 0.95): number | und
   const widest = parts.reduce((sum, part) => sum + part.u * coverOfOne(part, p), 0);
   const reach = parts.reduce((sum, part) => sum + part.u * reachOf(part), widest);
   const step = (2 * Math.PI) / reach;
-  const weights = new Float64Array(POINTS);
   let count = 0;
   for (; count < POINTS; count++) {
     const t = (count + 0.5) * step;

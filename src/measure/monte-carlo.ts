@@ -1,10 +1,10 @@
-import { blockDrawer, type Drawable } from './draw-blocks.ts';
+import { blockDrawer } from './draw-blocks.ts';
 import { DrawMoments, varianceOfSum } from './draw-moments.ts';
 import { BLOCK } from './even-draws.ts';
 import { coverOfSum } from './linear-part.ts';
 import { randomStream } from './random.ts';
 import { TailDraws } from './tail-draws.ts';
-import type { Component } from './uncertain.ts';
+import { type Component, mergeComponents, scaleComponents } from './uncertain.ts';
 
 /** A value of the model that is drawn: its mean and the sources it is moved by. */
 export interface DrawnInput {
@@ -31,8 +31,8 @@ export interface DrawOptions {
   readonly seed: number;
   /** Number of independent draws that the ends are to be as good as; no more than these are made. */
   readonly draws: number;
-  /** How far the law of propagation has each source move the result, where that is known. */
-  readonly effects?: DrawnInput['components'];
+  /** Slope of the model for each input, where the law of propagation knows it: what steers the draws. */
+  readonly slopes?: readonly number[];
 }
 
 /** Blocks made before it is asked how many more it takes. */
@@ -46,14 +46,11 @@ const BEYOND = 0.025;
 export function drawDistribution(
   inputs: readonly DrawnInput[],
   model: (values: Float64Array) => number,
-  { seed, draws, effects = [] }: DrawOptions,
+  { seed, draws, slopes }: DrawOptions,
 ): Drawn {
+  const effects = effectsOf(inputs, slopes);
   const cover = coverOfSum(effects);
-  const drawable: Drawable = {
-    ...{ inputs, model },
-    effects: new Map(effects.map(({ key, u }) => [key, u])),
-  };
-  const next = blockDrawer(drawable, randomStream(seed));
+  const next = blockDrawer({ inputs, model, slopes }, randomStream(seed));
   const most = Math.ceil(draws / BLOCK);
   const first = next();
   const sorted = first.y.slice().sort();
@@ -75,7 +72,19 @@ export function drawDistribution(
         draws: made * BLOCK,
       };
     }
+    // Even rows show what they are worth only after some blocks.
     const needed = Math.ceil((1.1 * Math.max(low.needed, high.needed)) / BLOCK);
-    aim = Math.min(most, Math.max(made + 1, Math.min(needed, 4 * made)));
+    aim = Math.min(most, Math.max(made + 1, Math.min(needed, 8 * made)));
   }
+}
+
+/** How far each source moves the linear part. */
+function effectsOf(
+  inputs: readonly DrawnInput[],
+  slopes: readonly number[] | undefined,
+): DrawnInput['components'] {
+  if (slopes === undefined) return [];
+  return mergeComponents(
+    inputs.flatMap(({ components }, index) => scaleComponents(components, slopes[index] as number)),
+  );
 }

@@ -66,7 +66,7 @@ export class TailDraws {
   end(): DrawnEnd {
     const { p, cover, asGoodAs } = this.#asked;
     const draws = this.#begins.length * BLOCK;
-    const below = this.#kept.a.filter((y) => y <= this.#cut.y).sort();
+    const below = upTo(this.#cut.y, this.#kept.a).sort();
     const plain = { rank: p * draws, at: valueAt(below, p * draws - 0.5) };
     const steered = this.#steered(below);
     const own = this.#variance(plain.at, Number.NEGATIVE_INFINITY);
@@ -90,7 +90,9 @@ export class TailDraws {
   #steered(below: Float64Array): { rank: number; at: number } {
     const exact = this.#exact;
     let [rank, under, over] = [0, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
-    for (const linear of this.#kept.b) {
+    const { b } = this.#kept;
+    for (let i = 0; i < b.length; i++) {
+      const linear = b[i] as number;
       if (linear >= exact) over = Math.min(over, linear);
       else {
         rank++;
@@ -126,6 +128,17 @@ export class TailDraws {
     const chance = blocks >= TURNS ? Math.min(independent, between) : independent;
     return chance + Math.min(slices, independent + 1);
   }
+}
+
+/** Those that are not more; a loop, since a typed array's own filter took longer than the draws. */
+function upTo(most: number, all: Float64Array): Float64Array {
+  const some = new Float64Array(all.length);
+  let count = 0;
+  for (let i = 0; i < all.length; i++) {
+    const one = all[i] as number;
+    if (one <= most) some[count++] = one;
+  }
+  return some.subarray(0, count);
 }
 
 /** The draw of a rank (from 0), between two of them in proportion. */
