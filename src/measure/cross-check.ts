@@ -9,7 +9,7 @@ import { type Spread, spreadOf, type Uncertain } from './uncertain.ts';
 import { decimalsFor } from './uncertainty.ts';
 import type { Worked } from './worked.ts';
 
-/** Draws of a cross-check; JCGM 101 7.2.2 asks for at least 10⁴ times 1/(1 − p), and takes 10⁶ as enough for two digits. */
+/** Independent draws that a cross-check is as good as; JCGM 101 7.2.2 asks for at least 10⁴ times 1/(1 − p), and takes 10⁶ as enough for two digits. */
 export const DRAWS = 1_000_000;
 
 /** Raise it when the draws would come out otherwise, so that nothing old is taken for new. */

@@ -30,7 +30,8 @@ export function coverOfSum(terms: readonly LinearTerm[], p = 0.95): number | und
   const scale = Math.hypot(...parts.map(({ u }) => u));
   const widest = parts.reduce((sum, part) => sum + part.u * coverOfOne(part, p), 0);
   const reach = parts.reduce((sum, part) => sum + part.u * reachOf(part), widest);
-  const step = (2 * Math.PI) / reach;
+  // A little more, since where the steps turn wrong is blurred.
+  const step = (2 * Math.PI) / (1.1 * reach);
   let count = 0;
   for (; count < POINTS; count++) {
     const t = (count + 0.5) * step;

@@ -14,6 +14,7 @@ export interface DrawnInput {
 
 /** What came of the draws. */
 export interface Drawn {
+  /** Mean and standard deviation, as sure as the draws that the ends took make them. */
   readonly mean: number;
   readonly u: number;
   /** Ends of the probabilistically symmetric 95 % interval (JCGM 101 7.7). */
@@ -29,7 +30,7 @@ export interface Drawn {
 /** How the draws are made. */
 export interface DrawOptions {
   readonly seed: number;
-  /** Number of independent draws that the ends are to be as good as; no more than these are made. */
+  /** Number of independent draws that the ends are to be as good as; no more than these are made, in whole blocks. */
   readonly draws: number;
   /** Slope of the model for each input, where the law of propagation knows it: what steers the draws. */
   readonly slopes?: readonly number[];

@@ -1,42 +1,18 @@
-import { type RandomStream, randomStream } from './random.ts';
-import type { Component } from './uncertain.ts';
-
-/** A value of the model that is drawn: its mean and the sources it is moved by. */
-export interface DrawnInput {
-  readonly value: number;
-  readonly components: readonly Pick<Component, 'key' | 'group' | 'u' | 'nu' | 'shape'>[];
-}
-
-/** What came of the draws. */
-export interface Drawn {
-  readonly mean: number;
-  readonly u: number;
-  /** Ends of the probabilistically symmetric 95 % interval (JCGM 101 7.7). */
-  readonly low: number;
-  readonly high: number;
-  /** Standard errors of the two ends: what another seed may move them by. */
-  readonly lowError: number;
-  readonly highError: number;
-}
-
-/** How the draws are made. */
-export interface DrawOptions {
-  readonly seed: number;
-  readonly draws: number;
-}
+import type { DrawnInput, DrawOptions } from '../../src/measure/monte-carlo.ts';
+import { type RandomStream, randomStream } from '../../src/measure/random.ts';
 
 const BINS = 1 << 16;
 const PILOT = 4000;
 
 /**
- * Propagates distributions (JCGM 101:2008 clause 7) by seeded draws. Streaming: draws are counted in fine bins whose range
+ * Propagates distributions (JCGM 101:2008 clause 7) by independent draws and nothing else, to hold steered ones against. Streaming: draws are counted in fine bins whose range
  * a pilot run sets, so memory does not grow with their number; what falls outside is kept in lists of its own.
  */
-export function drawDistribution(
+export function plainDraws(
   inputs: readonly DrawnInput[],
   model: (values: Float64Array) => number,
-  { seed, draws }: DrawOptions,
-): Drawn {
+  { seed, draws }: Pick<DrawOptions, 'seed' | 'draws'>,
+) {
   const random = randomStream(seed);
   const draw = drawer(inputs, random);
   const values = new Float64Array(inputs.length);
