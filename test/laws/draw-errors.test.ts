@@ -42,16 +42,16 @@ const near = (nu: number): readonly DrawnInput[] => [
   value(2, even('b', 0.1)),
 ];
 const wide: readonly DrawnInput[] = [value(0, source('a', 1)), value(0, source('b', 1))];
-const ratio: Model = (x) => at(x, 0) / at(x, 1);
+const quotient: Model = (x) => at(x, 0) / at(x, 1);
 const product: Model = (x) => at(x, 0) * at(x, 1);
 const least: Model = (x) => Math.min(at(x, 0), at(x, 1));
 
 describe('the standard error of an end', () => {
   // 60 runs know their spread to 9 %. Evenness may make the ends surer than is said, never less.
   const cases: readonly Case[] = [
-    ['a ratio, steered', near(4), ratio, [1 / 2, -3 / 4]],
-    ['a ratio of ν = 1, steered', near(1), ratio, [1 / 2, -3 / 4]],
-    ['a ratio, not steered', near(4), ratio, undefined],
+    ['a ratio, steered', near(4), quotient, [1 / 2, -3 / 4]],
+    ['a ratio of ν = 1, steered', near(1), quotient, [1 / 2, -3 / 4]],
+    ['a ratio, not steered', near(4), quotient, undefined],
     ['a product at 0', wide, product, [0, 0]],
     ['the least of two', wide, least, [0.5, 0.5]],
     ['one t by itself, not steered', [value(0, student('a', 1, 2))], (x) => at(x, 0), undefined],
@@ -65,7 +65,7 @@ describe('the standard error of an end', () => {
   });
 
   test('is not said much too large where evenness does not help', () => {
-    for (const { ratio } of overSeeds(near(4), ratioOf, {
+    for (const { ratio } of overSeeds(near(4), quotient, {
       draws: 200_000,
       slopes: [1 / 2, -3 / 4],
     }))
@@ -78,17 +78,13 @@ describe('the standard error of an end', () => {
     for (const [, inputs, model, slopes] of cases.slice(0, 5)) {
       const plain = plainDraws(inputs, model, { seed: 5, draws: 3_000_000 });
       const options = slopes === undefined ? { draws: 50_000 } : { draws: 50_000, slopes };
-      const [low, high] = overSeeds(inputs, model, options) as [
-        { centre: number },
-        { centre: number },
-      ];
-      expect(Math.abs(low.centre - plain.low)).toBeLessThan(4.5 * plain.lowError);
-      expect(Math.abs(high.centre - plain.high)).toBeLessThan(4.5 * plain.highError);
+      const [low, high] = overSeeds(inputs, model, options);
+      expect(Math.abs((low?.centre ?? 0) - plain.low)).toBeLessThan(4.5 * plain.lowError);
+      expect(Math.abs((high?.centre ?? 0) - plain.high)).toBeLessThan(4.5 * plain.highError);
     }
   });
 });
 
-const ratioOf = ratio;
 const size = fc.double({ min: 0.05, max: 5, noNaN: true });
 const sources = fc.array(
   fc.record({
