@@ -65,8 +65,8 @@ function quantileOf(name: string, nu: number): Quantile {
 function makeSlices(quantile: Quantile): SliceEdges {
   const at = new Float64Array(BLOCK + 1);
   // The distributions are even, so half of the ends will do; the outermost two are never asked for.
-  for (let slice = 1; slice < BLOCK / 2; slice++) {
-    at[slice] = quantile(slice / BLOCK);
+  for (let slice = BLOCK / 2 - 1; slice > 0; slice--) {
+    at[slice] = quantile(slice / BLOCK, at[slice + 1]);
     at[BLOCK - slice] = -(at[slice] as number);
   }
   return { at, quantile };

@@ -1,12 +1,14 @@
-/** A distribution that a source of mean 0 is drawn from: where a share p of it lies below. */
-export type Quantile = (p: number) => number;
+/** A distribution that a source of mean 0 is drawn from: where a share p of it lies below. `from` is a place between there and the middle, to begin at. */
+export type Quantile = (p: number, from?: number) => number;
 
 /** The standardised rectangular distribution, from −√3 to √3. */
 export const rectangularQuantile: Quantile = (p) => Math.sqrt(3) * (2 * p - 1);
 
 /** The standard normal distribution. */
-export const normalQuantile: Quantile = (p) =>
-  p > 0.5 ? -solve(1 - p, normalBelow, normalDensity) : solve(p, normalBelow, normalDensity);
+export const normalQuantile: Quantile = (p, from = 0) =>
+  p > 0.5
+    ? -solve(1 - p, -from, [normalBelow, normalDensity])
+    : solve(p, from, [normalBelow, normalDensity]);
 
 /** Student's t with ν degrees of freedom, a whole number. */
 export function studentQuantile(nu: number): Quantile {
@@ -15,16 +17,21 @@ export function studentQuantile(nu: number): Quantile {
   const peak = peakOf(nu);
   const density = (t: number) => peak * (1 + (t * t) / nu) ** (-(nu + 1) / 2);
   const below = (t: number) => studentBelow(t, nu);
-  return (p) => (p > 0.5 ? -solve(1 - p, below, density) : solve(p, below, density));
+  return (p, from = 0) =>
+    p > 0.5 ? -solve(1 - p, -from, [below, density]) : solve(p, from, [below, density]);
 }
 
 /** Newton's steps from the middle outwards: below it a distribution bends one way, so that none goes too far. */
-function solve(p: number, below: (x: number) => number, density: (x: number) => number): number {
-  let x = 0;
+function solve(
+  p: number,
+  from: number,
+  [below, density]: readonly [below: (x: number) => number, density: (x: number) => number],
+): number {
+  let x = from;
   for (let step = 0; step < 200; step++) {
     const by = (below(x) - p) / density(x);
     x -= by;
-    if (Math.abs(by) < 1e-11 * (1 + Math.abs(x))) break;
+    if (Math.abs(by) < 1e-9 * (1 + Math.abs(x))) break;
   }
   return x;
 }
