@@ -1,6 +1,7 @@
 import { type DrawBlock, TURNS } from './draw-blocks.ts';
 import { BLOCK } from './even-draws.ts';
 import { PairList } from './pair-list.ts';
+import { upTo, valueAt } from './ranked.ts';
 
 /** An end of the interval as the draws give it. */
 export interface DrawnEnd {
@@ -128,23 +129,4 @@ export class TailDraws {
     const chance = blocks >= TURNS ? Math.min(independent, between) : independent;
     return chance + Math.min(slices, independent + 1);
   }
-}
-
-/** Those that are not more; a loop, since a typed array's own filter took longer than the draws. */
-function upTo(most: number, all: Float64Array): Float64Array {
-  const some = new Float64Array(all.length);
-  let count = 0;
-  for (let i = 0; i < all.length; i++) {
-    const one = all[i] as number;
-    if (one <= most) some[count++] = one;
-  }
-  return some.subarray(0, count);
-}
-
-/** The draw of a rank (from 0), between two of them in proportion. */
-function valueAt(sorted: Float64Array, rank: number): number {
-  const from = Math.min(Math.max(Math.floor(rank), 0), sorted.length - 1);
-  const to = Math.min(from + 1, sorted.length - 1);
-  const [a, b] = [sorted[from] as number, sorted[to] as number];
-  return a === b ? a : a + Math.min(Math.max(rank - from, 0), 1) * (b - a);
 }

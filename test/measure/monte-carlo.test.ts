@@ -17,6 +17,10 @@ describe('drawDistribution', () => {
   test('gives the same for the same seed, and something else for another', () => {
     const inputs = [value(5, source('a', 2))];
     expect(draw(inputs, first, 7)).toEqual(draw(inputs, first, 7));
+    const before = draw(inputs, first, 7);
+    // Rows are used again by whoever draws next.
+    draw([value(1, rectangular('r', 3), student('t', 3)), value(2, source('b', 1))], sum, 9);
+    expect(draw(inputs, first, 7)).toEqual(before);
     expect(draw(inputs, first, 8).low).not.toBe(draw(inputs, first, 7).low);
   });
 
