@@ -50,7 +50,7 @@ export async function readyContent({ verify, only }: ReadyOptions): Promise<Read
     const { drawn, seconds } = await refreshCrossChecks(chosen);
     if (drawn > 0)
       console.log(
-        `Drew ${plural(drawn, 'worked-out value')} a million times each, in ${seconds.toFixed(1)} s.`,
+        `Drew ${plural(drawn, 'worked-out value')}, as surely as by a million draws each, in ${seconds.toFixed(1)} s.`,
       );
   }
   lap('draws');

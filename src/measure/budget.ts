@@ -56,7 +56,7 @@ export function crossCheckText(worked: Worked, check: CrossCheck, language: stri
     budget.interval(showNumber(a, places, language), showNumber(b, places, language)),
     worked.unit,
   );
-  const drawn = budget.drawn(interval);
+  const drawn = budget.drawn(showNumber(check.draws, 0, language), interval);
   return check.agrees ? budget.agrees(drawn) : budget.apart(drawn);
 }
 

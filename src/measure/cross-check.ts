@@ -9,11 +9,11 @@ import { decimalsFor } from './uncertainty.ts';
 import type { Interval } from './value-on-day.ts';
 import type { Worked } from './worked.ts';
 
-/** Draws of a cross-check; JCGM 101 7.2.2 asks for at least 10⁴ times 1/(1 − p), and takes 10⁶ as enough for two digits. */
+/** Independent draws that a cross-check is as good as; JCGM 101 7.2.2 asks for at least 10⁴ times 1/(1 − p), and takes 10⁶ as enough for two digits. */
 export const DRAWS = 1_000_000;
 
 /** Raise it when the draws would come out otherwise, so that nothing old is taken for new. */
-const RECIPE = 3;
+const RECIPE = 4;
 
 /** Standard errors of an end that chance is taken to explain: of a thousand ends, three go beyond. */
 const CHANCE = 3;
@@ -42,6 +42,8 @@ export interface DrawJob {
     readonly names: readonly string[];
     readonly from: readonly number[];
   }[];
+  /** Slope of the value for each leaf, by the law of propagation. */
+  readonly slopes: readonly number[];
   readonly value: number;
   readonly spread: Spread;
 }
@@ -66,22 +68,40 @@ export function drawJob(worked: Worked): DrawJob {
     return -steps.length;
   };
   place(worked);
+  const slopes = new Array<number>(leaves.length).fill(0);
+  const climb = (item: Worked, slope: number): void => {
+    for (const [index, input] of item.recipe.inputs.entries()) {
+      const source = item.sources[index];
+      const along = slope * (item.base.budget[index]?.sensitivity ?? 0);
+      if (source?.kind === 'worked') climb(source, along);
+      else {
+        const leaf = places.get(source ?? input) as number;
+        slopes[leaf] = (slopes[leaf] as number) + along;
+      }
+    }
+  };
+  climb(worked, 1);
   return {
-    key: keyOf(leaves, steps),
+    key: keyOf(leaves, steps, slopes),
     leaves,
     steps,
+    slopes,
     value: worked.base.value,
     spread: spreadOf(worked.base.components),
   };
 }
 
-function keyOf(leaves: readonly DrawnInput[], steps: DrawJob['steps']): string {
+function keyOf(
+  leaves: readonly DrawnInput[],
+  steps: DrawJob['steps'],
+  slopes: readonly number[],
+): string {
   const numbers = leaves.map(({ value, components }) => [
     value,
     components.map(({ key, group, u, nu, shape }) => [key, group, u, String(nu), shape]),
   ]);
   return createHash('sha256')
-    .update(JSON.stringify([RECIPE, DRAWS, steps, numbers]))
+    .update(JSON.stringify([RECIPE, DRAWS, steps, numbers, slopes]))
     .digest('hex')
     .slice(0, 32);
 }
@@ -97,7 +117,7 @@ export function crossCheck(worked: Worked): CrossCheck {
 }
 
 /** Makes the draws of a job, the same for the same job on every machine. */
-export function runDrawJob({ key, leaves, steps, value, spread }: DrawJob): CrossCheck {
+export function runDrawJob({ key, leaves, steps, slopes, value, spread }: DrawJob): CrossCheck {
   const model = compileSteps(
     steps.map(({ text, names, from }) => {
       const formula = parseFormula(text, names);
@@ -107,7 +127,7 @@ export function runDrawJob({ key, leaves, steps, value, spread }: DrawJob): Cros
     }),
   );
   const seed = Number.parseInt(key.slice(0, 8), 16);
-  return compare(value, spread, drawDistribution(leaves, model, { seed, draws: DRAWS }));
+  return compare(value, spread, drawDistribution(leaves, model, { seed, draws: DRAWS, slopes }));
 }
 
 function refOf(where: number): string {

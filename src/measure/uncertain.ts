@@ -39,9 +39,11 @@ export interface Spread {
 }
 
 /** Adds up sources that are the same: the parts of one key add with their signs. */
-export function mergeComponents(components: readonly Component[]): Component[] {
+export function mergeComponents<T extends Pick<Component, 'key' | 'u'>>(
+  components: readonly T[],
+): T[] {
   return [...Map.groupBy(components, ({ key }) => key).values()].map((parts) => {
-    const [first] = parts as [Component];
+    const [first] = parts as [T, ...T[]];
     if (parts.length === 1) return first;
     const sum = parts.reduce((all, { u }) => all + u, 0);
     const largest = Math.max(...parts.map(({ u }) => Math.abs(u)));
@@ -51,7 +53,10 @@ export function mergeComponents(components: readonly Component[]): Component[] {
 }
 
 /** The same sources, each worth a factor more. */
-export function scaleComponents(components: readonly Component[], by: number): Component[] {
+export function scaleComponents<T extends Pick<Component, 'u'>>(
+  components: readonly T[],
+  by: number,
+): T[] {
   return components.map((component) => ({ ...component, u: component.u * by }));
 }
 

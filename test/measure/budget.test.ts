@@ -108,16 +108,24 @@ describe('expansion', () => {
 
 test('crossCheckText says the drawn interval in the unit of the spec, and whether it agrees', () => {
   const worked = workedIn(measuredProject(loads), 'cg');
-  const drawn = { mean: 1.2, u: 0.0017, low: 1.1967, high: 1.2033, lowError: 0, highError: 0 };
+  const drawn = {
+    mean: 1.2,
+    u: 0.0017,
+    low: 1.1967,
+    high: 1.2033,
+    lowError: 0,
+    highError: 0,
+    draws: 8192,
+  };
   const text = (agrees: boolean) =>
     crossCheckText(worked, { ...drawn, tolerance: 0.00005, agrees }, 'en-GB').replaceAll(
       '\u00a0',
       ' ',
     );
   expect(text(true)).toBe(
-    'A million draws (JCGM 101) give 1,196.70 to 1,203.30 mm at 95 %, which agrees with ± U.',
+    '8,192 draws (JCGM 101) give 1,196.70 to 1,203.30 mm at 95 %, which agrees with ± U.',
   );
   expect(text(false)).toBe(
-    'A million draws (JCGM 101) give 1,196.70 to 1,203.30 mm at 95 %. That is more apart from ± U than its last digit allows, so the drawn interval is the one shown.',
+    '8,192 draws (JCGM 101) give 1,196.70 to 1,203.30 mm at 95 %. That is more apart from ± U than its last digit allows, so the drawn interval is the one shown.',
   );
 });

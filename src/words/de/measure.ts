@@ -76,7 +76,7 @@ export const measure: Words['measure'] = {
     nothingKnown: 'von der Unsicherheit der Eingangsgrößen ist nichts bekannt: U ist nicht bekannt',
     combined: (size, freedom) => `kombinierte u = ${size}, Freiheitsgrade ${freedom}`,
     expanded: (k, u, U) => `U = k·u = ${k} × ${u} = ${U} bei 95 %`,
-    drawn: (interval) => `Eine Million Ziehungen (JCGM 101) ergeben ${interval} bei 95 %`,
+    drawn: (draws, interval) => `${draws} Ziehungen (JCGM 101) ergeben ${interval} bei 95 %`,
     interval: (low, high) => `${low} bis ${high}`,
     agrees: (drawn) => `${drawn}, was mit ± U übereinstimmt.`,
     apart: (drawn) =>

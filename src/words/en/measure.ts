@@ -71,7 +71,8 @@ export const measure = {
     combined: (size: string, freedom: string) =>
       `combined u = ${size}, degrees of freedom ${freedom}`,
     expanded: (k: string, u: string, U: string) => `U = k·u = ${k} × ${u} = ${U} at 95 %`,
-    drawn: (interval: string) => `A million draws (JCGM 101) give ${interval} at 95 %`,
+    drawn: (draws: string, interval: string) =>
+      `${draws} draws (JCGM 101) give ${interval} at 95 %`,
     interval: (low: string, high: string) => `${low} to ${high}`,
     agrees: (drawn: string) => `${drawn}, which agrees with ± U.`,
     apart: (drawn: string) =>

@@ -35,7 +35,7 @@ export const calculated = {
   rules: [
     'A value in parentheses was calculated, not measured, as in drawing practice. Its page shows the formula, with symbols and with the numbers put in.',
     'Its uncertainty is propagated with the sensitivities of the formula (GUM 5.1). The budget shows what each input contributes.',
-    "The latest value of each is checked by a million draws from the distributions of its inputs (JCGM 101:2008): Student's t for repeats, even between its ends for a step or a stated error, normal for a certificate. Where an end of the drawn interval is further from ± U than half of the last of two digits of u and three standard errors of the draws, the drawn interval is the one shown, as two deviations.",
+    "The latest value of each is checked by draws from the distributions of its inputs (JCGM 101:2008): Student's t for repeats, even between its ends for a step or a stated error, normal for a certificate. The linear part of the formula, whose distribution is known without drawing, steers the draws; as many are made as make both ends of the interval as sure as a million independent ones would, and no more than about a million. Where an end of the drawn interval is further from ± U than half of the last of two digits of u and three standard errors of the draws, the drawn interval is the one shown, as two deviations.",
     'It is worked out for a day on which all its inputs were read in one state; inputs that stay, such as a wheelbase, are carried from their newest earlier reading.',
   ],
 };
