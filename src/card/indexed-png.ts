@@ -24,8 +24,12 @@ export function writeIndexedPng(sheet: Sheet, palette: Uint8Array): Uint8Array {
   ]);
 }
 
+/** Kept from picture to picture, since memory of this size costs much to be cleared. */
+let lines = new Uint8Array();
+
 function differences({ width, height, pixels }: Sheet): Uint8Array {
-  const lines = new Uint8Array((width + 1) * height);
+  if (lines.length === (width + 1) * height) lines.fill(0);
+  else lines = new Uint8Array((width + 1) * height);
   const all = Buffer.from(pixels.buffer, pixels.byteOffset, pixels.byteLength);
   lines[0] = UP;
   lines.set(pixels.subarray(0, width), 1);

@@ -30,16 +30,31 @@ export async function makeCard(card: Card, cacheDir: string): Promise<Uint8Array
     const png =
       card.photo === undefined
         ? writeIndexedPng(sheet, PALETTE)
-        : await withPhoto(sheet, card.photo);
-    await mkdir(cacheDir, { recursive: true });
-    await writeFile(`${kept}.${process.pid}.new`, png);
-    await rename(`${kept}.${process.pid}.new`, kept);
+        : await withPhoto(inColours(sheet), card.photo);
+    await keep(kept, png).catch(async () => {
+      await mkdir(cacheDir, { recursive: true });
+      await keep(kept, png);
+    });
     return png;
   }
 }
 
+async function keep(file: string, png: Uint8Array): Promise<void> {
+  await writeFile(`${file}.${process.pid}.new`, png);
+  await rename(`${file}.${process.pid}.new`, file);
+}
+
 /** A photo has more colours than a palette, so the whole card is in true colour. */
-async function withPhoto({ width, height, pixels }: Sheet, photo: string): Promise<Uint8Array> {
+function inColours({ pixels }: Sheet): Uint8Array {
+  const colours = new Uint8Array(3 * pixels.length);
+  for (let at = 0; at < pixels.length; at++) {
+    const colour = 3 * (pixels[at] ?? 0);
+    for (let part = 0; part < 3; part++) colours[3 * at + part] = PALETTE[colour + part] ?? 0;
+  }
+  return colours;
+}
+
+async function withPhoto(colours: Uint8Array, photo: string): Promise<Uint8Array> {
   const { left, top, ...size } = PHOTO;
   const shown = await sharp(photo)
     .resize({ ...size, fit: 'cover' })
@@ -47,17 +62,12 @@ async function withPhoto({ width, height, pixels }: Sheet, photo: string): Promi
     .toColourspace('srgb')
     .raw()
     .toBuffer();
-  const colours = new Uint8Array(3 * width * height);
-  for (let at = 0; at < pixels.length; at++) {
-    const colour = 3 * (pixels[at] ?? 0);
-    for (let part = 0; part < 3; part++) colours[3 * at + part] = PALETTE[colour + part] ?? 0;
-  }
   for (let row = 0; row < size.height; row++)
     colours.set(
       shown.subarray(3 * row * size.width, 3 * (row + 1) * size.width),
-      3 * ((top + row) * width + left),
+      3 * ((top + row) * CARD.width + left),
     );
-  return sharp(colours, { raw: { width, height, channels: 3 } })
+  return sharp(colours, { raw: { ...CARD, channels: 3 } })
     .png({ compressionLevel: 6 })
     .toBuffer();
 }

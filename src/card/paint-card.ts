@@ -6,10 +6,13 @@ import { drawGlyph, fillBar, type Sheet } from './sheet.ts';
 /** Sheets with nothing but their frames, of which there are few. */
 const framed = new Map<string, Uint8Array>();
 
-/** Puts a drawing on paper, all but its photo. */
+/** The one sheet that is drawn on: a new one for each card would cost more in memory to be cleared than the drawing. */
+const scrap = new Uint8Array(CARD.width * CARD.height);
+
+/** Puts a drawing on paper, all but its photo. What comes out stands until the next is painted. */
 export function paintCard({ bars, texts }: CardDrawing, lettering: Lettering): Sheet {
-  const { width, height } = CARD;
-  const sheet = { width, height, pixels: frameOf(bars).slice() };
+  const sheet = { ...CARD, pixels: scrap };
+  sheet.pixels.set(frameOf(bars));
   for (const { text, x, y, size, weight, ink } of texts)
     for (const { glyph, x: along } of lettering.glyphs(text, weight))
       drawGlyph(sheet, glyph, { x: x + along * size, y, size, ink });
