@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { mkdir, readFile, rename, writeFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import sharp from 'sharp';
-import { type Card, COLOURS, drawCard, PHOTO } from './draw-card.ts';
+import { CARD, type Card, COLOURS, drawCard, PHOTO } from './draw-card.ts';
 import { writeIndexedPng } from './indexed-png.ts';
 import { type Lettering, loadLettering } from './lettering.ts';
 import { PALETTE, paintCard } from './paint-card.ts';
