@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { readdir, readFile, stat } from 'node:fs/promises';
 import { basename, join, relative } from 'node:path';
 import sharp from 'sharp';
+import { isCertainlyBare } from '../photo/bare-picture.ts';
 import { eachOf } from '../photo/each.ts';
 
 const PICTURE = /\.(avif|gif|heic|jpe?g|png|tiff?|webp)$/i;
@@ -82,6 +83,7 @@ async function hashOf(file: string): Promise<string> {
 }
 
 async function hasMetadata(file: string): Promise<boolean> {
+  if (isCertainlyBare(file)) return false;
   const { exif, xmp, iptc, icc } = await sharp(file).metadata();
   return [exif, xmp, iptc, icc].some((block) => block !== undefined);
 }

@@ -1,15 +1,19 @@
-import { mkdir, readFile, writeFile } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { readFileSync } from 'node:fs';
+import { readdir, rm } from 'node:fs/promises';
+import { join } from 'node:path';
 import { close, createIndex } from 'pagefind';
 import type { Book } from '../book/types.ts';
+import { eachOf } from '../photo/each.ts';
 import { addressesOf } from '../publish/address.ts';
 import { searchedPages } from '../publish/search-page.ts';
+import { searchedPart } from '../publish/searched-part.ts';
 import { tongueOf } from '../words/words.ts';
 
 /** Files that the library would add for its own look, which is not ours. */
 const NOT_OURS = /ui|highlight|component|playground/;
 
-const MAIN = '<main id="content"';
+/** Pages on their way to the library, so that neither waits for the other. */
+const AT_ONCE = { items: 8, weight: 8 };
 
 /** Writes the search index of a built site into its folder `find/`; it holds nothing that no page says. */
 export async function writeSearch(site: string, book: Book): Promise<void> {
@@ -19,19 +23,23 @@ export async function writeSearch(site: string, book: Book): Promise<void> {
   const { index } = await createIndex({ forceLanguage: tag });
   if (index === undefined) throw new Error('the search index could not be started');
   try {
-    for (const { path, notes } of searchedPages(book, to, tag)) {
-      const page = await readFile(join(site, path.slice(to.home().length), 'index.html'), 'utf8');
-      const content = page.replace(`${MAIN}>`, `${MAIN} data-pagefind-body>${notes}`);
-      const { errors } = await index.addHTMLFile({ url: path, content });
-      if (errors.length > 0) throw new Error(`${path} can't be searched: ${errors.join(', ')}`);
-    }
-    const { files } = await index.getFiles();
-    for (const { path, content } of files) {
-      if (NOT_OURS.test(path)) continue;
-      const file = join(site, 'find', path);
-      await mkdir(dirname(file), { recursive: true });
-      await writeFile(file, content);
-    }
+    await eachOf(
+      searchedPages(book, to, tag),
+      AT_ONCE,
+      () => 1,
+      async ({ path, notes }) => {
+        // Read at once: the bytes of the index depend on the order that pages are handed over in.
+        const page = readFileSync(join(site, path.slice(to.home().length), 'index.html'), 'utf8');
+        const content = searchedPart(page, notes);
+        const { errors } = await index.addHTMLFile({ url: path, content });
+        if (errors.length > 0) throw new Error(`${path} can't be searched: ${errors.join(', ')}`);
+      },
+    );
+    const folder = join(site, 'find');
+    const { errors } = await index.writeFiles({ outputPath: folder });
+    if (errors.length > 0) throw new Error(`the search can't be written: ${errors.join(', ')}`);
+    for (const file of await readdir(folder))
+      if (NOT_OURS.test(file)) await rm(join(folder, file), { recursive: true });
   } finally {
     await close();
   }

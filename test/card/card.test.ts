@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { mkdtemp, readdir, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -5,9 +6,10 @@ import exifr from 'exifr';
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
 import { CARD, type Card, drawCard } from '../../src/card/draw-card.ts';
+import { writeIndexedPng } from '../../src/card/indexed-png.ts';
 import { loadLettering } from '../../src/card/lettering.ts';
 import { makeCard } from '../../src/card/make-card.ts';
-import { writeSvg } from '../../src/draw/svg.ts';
+import { PALETTE, paintCard } from '../../src/card/paint-card.ts';
 
 const lettering = await loadLettering();
 
@@ -26,7 +28,7 @@ const plain: Card = {
 
 /** How dark a piece of the card is: the share of its pixels that are nearer to ink than to paper. */
 async function ink(card: Card, [left, top, width, height]: readonly number[]): Promise<number> {
-  const png = await sharp(Buffer.from(writeSvg(drawCard(card, lettering))))
+  const png = await sharp(writeIndexedPng(paintCard(drawCard(card, lettering), lettering), PALETTE))
     .extract({ left: left ?? 0, top: top ?? 0, width: width ?? 1, height: height ?? 1 })
     .greyscale()
     .raw()
@@ -57,6 +59,14 @@ describe('a card', () => {
       expect(named).toEqual([]);
       const chunks = [...png.toString('latin1').matchAll(/(tEXt|iTXt|zTXt|eXIf|tIME)/g)];
       expect(chunks).toEqual([]);
+    }));
+
+  test('has the same bytes on any machine', () =>
+    inCache(async (folder) => {
+      const png = await makeCard(plain, folder);
+      expect(createHash('sha256').update(png).digest('hex')).toBe(
+        '070d1540bb3951dc845db4f259f30c8163291478e425c0a852bbe20829107592',
+      );
     }));
 
   test('is drawn once, and drawn anew when anything on it changes', () =>
@@ -109,8 +119,9 @@ describe('a card', () => {
   ] as [string, Card][])(
     '%s stays within its frame, and has only numbers in it',
     async (_, card) => {
-      const svg = writeSvg(drawCard(card, lettering));
-      expect(svg).not.toMatch(/NaN|undefined|Infinity/);
+      const { bars, texts } = drawCard(card, lettering);
+      const numbers = [...bars.flat(), ...texts.flatMap(({ x, y, size }) => [x, y, size])];
+      expect(numbers.filter((number) => !Number.isFinite(number))).toEqual([]);
       // Between the outer frame and the edge, and between the two frames.
       const bands = [
         [0, 0, CARD.width, 16],

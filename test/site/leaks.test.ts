@@ -69,6 +69,15 @@ describe('findLeaks', () => {
     ['XMP', () => grey().withXmp('<x:xmpmeta xmlns:x="adobe:ns:meta/"></x:xmpmeta>').webp()],
     ['a colour profile', () => grey().withIccProfile('p3').webp()],
     [
+      'EXIF in a PNG',
+      () =>
+        grey()
+          .withExif({ IFD0: { Artist: 'someone' } })
+          .png(),
+    ],
+    ['XMP in a PNG', () => grey().withXmp('<x:xmpmeta xmlns:x="adobe:ns:meta/"/>').png()],
+    ['a colour profile in a PNG', () => grey().withIccProfile('p3').png()],
+    [
       'EXIF in a JPEG',
       () =>
         grey()
