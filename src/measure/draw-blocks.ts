@@ -1,5 +1,5 @@
+import type { DrawnInput } from './drawn-input.ts';
 import { BLOCK, fillEvenly } from './even-draws.ts';
-import type { DrawnInput } from './monte-carlo.ts';
 import type { RandomStream } from './random.ts';
 import { NOTHING, type Row, rowsOf, type Term } from './source-rows.ts';
 

@@ -1,16 +1,11 @@
 import { blockDrawer } from './draw-blocks.ts';
 import { DrawMoments, varianceOfSum } from './draw-moments.ts';
+import type { DrawnInput } from './drawn-input.ts';
 import { BLOCK } from './even-draws.ts';
 import { coverOfSum } from './linear-part.ts';
 import { randomStream } from './random.ts';
 import { TailDraws } from './tail-draws.ts';
-import { type Component, mergeComponents, scaleComponents } from './uncertain.ts';
-
-/** A value of the model that is drawn: its mean and the sources it is moved by. */
-export interface DrawnInput {
-  readonly value: number;
-  readonly components: readonly Pick<Component, 'key' | 'group' | 'u' | 'nu' | 'shape'>[];
-}
+import { mergeComponents, scaleComponents } from './uncertain.ts';
 
 /** What came of the draws. */
 export interface Drawn {

@@ -1,5 +1,5 @@
+import type { DrawnInput } from './drawn-input.ts';
 import { BLOCK, isStudent, type SliceEdges, slicesOf } from './even-draws.ts';
-import type { DrawnInput } from './monte-carlo.ts';
 
 type Source = DrawnInput['components'][number];
 

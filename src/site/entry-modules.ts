@@ -8,8 +8,8 @@ const ID = 'witnessmark:entry-texts';
 const RESOLVED = `\0${ID}`;
 
 /**
- * Gives pages the texts of entries: a module with a way to load each of the projects whose pages are made. Astro's own collections are not
- * used: they keep a list of texts in a file, which is read now and then before it is written whole.
+ * Gives pages the texts of entries: a module with a way to load each of the projects whose pages are made. Astro's own collections would
+ * read all texts once more and keep them in a file, for what our own reader knows already.
  */
 export function entryModules(): Plugin {
   return {

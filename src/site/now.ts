@@ -49,7 +49,7 @@ async function load(): Promise<SiteNow> {
   const wanted = pagesHere();
   const content = handedContent() ?? (await readContent(contentDir, looking(wanted)));
   const book = makeBook(content, { drafts: import.meta.env.DEV, checks });
-  const here = wanted?.length === 0 ? [] : book.projects;
+  const here = book.projects.filter(({ id }) => wanted?.includes(id) ?? true);
   const site = book.site;
   if (site === undefined)
     throw new Error(`site.yaml in ${contentDir} can't be used; run "npm run check"`);

@@ -3,8 +3,9 @@ import { type Code, importsOf } from './code.ts';
 /** Folders that know Astro. */
 const ROOMS = ['src/site/', 'src/pages/', 'src/layouts/', 'components/'];
 
-/** Single files that do: the commands that start Astro, and what they are measured against. */
+/** Single files that do: types, the commands that start Astro, and what they are measured against. */
 export const STARTERS = [
+  'src/env.d.ts',
   'src/build/run-astro.ts',
   'src/cli/dev.ts',
   'src/cli/start.ts',

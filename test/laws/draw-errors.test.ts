@@ -1,11 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { DrawnInput } from '../../src/measure/drawn-input.ts';
 import { coverOfSum } from '../../src/measure/linear-part.ts';
-import {
-  type DrawnInput,
-  type DrawOptions,
-  drawDistribution,
-} from '../../src/measure/monte-carlo.ts';
+import { type DrawOptions, drawDistribution } from '../../src/measure/monte-carlo.ts';
 import { plainDraws } from '../measure/plain-draws.ts';
 import { source, value } from '../measure/source.ts';
 

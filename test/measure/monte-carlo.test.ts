@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type DrawnInput, drawDistribution } from '../../src/measure/monte-carlo.ts';
+import type { DrawnInput } from '../../src/measure/drawn-input.ts';
+import { drawDistribution } from '../../src/measure/monte-carlo.ts';
 import type { Component } from '../../src/measure/uncertain.ts';
 import { source, value } from './source.ts';
 

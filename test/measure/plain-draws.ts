@@ -1,4 +1,5 @@
-import type { DrawnInput, DrawOptions } from '../../src/measure/monte-carlo.ts';
+import type { DrawnInput } from '../../src/measure/drawn-input.ts';
+import type { DrawOptions } from '../../src/measure/monte-carlo.ts';
 import { type RandomStream, randomStream } from '../../src/measure/random.ts';
 
 const BINS = 1 << 16;
