@@ -7,6 +7,7 @@ import { partKey } from './part-key.ts';
 import { type Part, PartStore } from './part-store.ts';
 import type { ReadyContent } from './ready.ts';
 import { type KeepPages, renderParts, type WantedPart } from './render-parts.ts';
+import { writeSearch } from './write-search.ts';
 
 /** Bytes of content whose pages are made beside those that belong to no project: starting another process would take as long. */
 const SMALL = 1_000_000;
@@ -31,7 +32,7 @@ const store = new PartStore(cacheDir);
 /** Looks for the pages of projects among those kept, by all that goes into them. */
 export async function projectPages(
   ids: readonly string[],
-  { state, stillSame }: ReadyContent,
+  { book, state, stillSame }: ReadyContent,
 ): Promise<ProjectPages> {
   const photos = JSON.parse(await readFile(join(workDir, 'photos.json'), 'utf8')) as PhotoManifest;
   const all = ids.map((id): WantedPart => {
@@ -45,6 +46,7 @@ export async function projectPages(
   const keep: KeepPages = async (site, share, texts) => {
     // Pages of content that was not checked must not go under the name of what was.
     await stillSame();
+    for (const { id } of share) await writeSearch(site, book, id);
     await keepPages(site, share, { texts, store });
   };
   return {

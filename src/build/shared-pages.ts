@@ -1,4 +1,5 @@
-import { cp, readdir } from 'node:fs/promises';
+import { cpSync } from 'node:fs';
+import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { ReadContent } from '../read/content.ts';
 import { handContent } from '../site/pages-here.ts';
@@ -43,7 +44,8 @@ export async function joinParts(
   for (const { folder, assets } of parts) {
     const lacking = assets.filter((name) => !there.has(name));
     if (lacking.length > 0) throw new Error(`this is our bug: no assets ${lacking.join(', ')}`);
-    await cp(join(folder, 'site'), site, { recursive: true });
+    // Tens of thousands of files: one after the other, through promises, takes six times as long.
+    cpSync(join(folder, 'site'), site, { recursive: true });
   }
-  await cp(publicDir, site, { recursive: true });
+  cpSync(publicDir, site, { recursive: true });
 }

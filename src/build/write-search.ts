@@ -12,35 +12,42 @@ import { tongueOf } from '../words/words.ts';
 /** Files that the library would add for its own look, which is not ours. */
 const NOT_OURS = /ui|highlight|component|playground/;
 
+/** The program itself, which the search page takes from the site's own folder. */
+const PROGRAM = /\.js$/;
+
 /** Pages on their way to the library, so that neither waits for the other. */
 const AT_ONCE = { items: 8, weight: 8 };
 
-/** Writes the search index of a built site into its folder `find/`; it holds nothing that no page says. */
-export async function writeSearch(site: string, book: Book): Promise<void> {
+/**
+ * Writes the index of pages that are made, into a folder `find/`: of one project into its own folder, or of those that belong to none.
+ * It holds nothing that no page says. The search page puts the indexes together.
+ */
+export async function writeSearch(site: string, book: Book, id: string = ''): Promise<void> {
   if (book.site === undefined) return;
   const to = addressesOf(book.site.address);
   const { tag } = tongueOf(book.site.language);
   const { index } = await createIndex({ forceLanguage: tag });
   if (index === undefined) throw new Error('the search index could not be started');
-  try {
-    await eachOf(
-      searchedPages(book, to, tag),
-      AT_ONCE,
-      () => 1,
-      async ({ path, notes }) => {
-        // Read at once: the bytes of the index depend on the order that pages are handed over in.
-        const page = readFileSync(join(site, path.slice(to.home().length), 'index.html'), 'utf8');
-        const content = searchedPart(page, notes);
-        const { errors } = await index.addHTMLFile({ url: path, content });
-        if (errors.length > 0) throw new Error(`${path} can't be searched: ${errors.join(', ')}`);
-      },
-    );
-    const folder = join(site, 'find');
-    const { errors } = await index.writeFiles({ outputPath: folder });
-    if (errors.length > 0) throw new Error(`the search can't be written: ${errors.join(', ')}`);
-    for (const file of await readdir(folder))
-      if (NOT_OURS.test(file)) await rm(join(folder, file), { recursive: true });
-  } finally {
-    await close();
-  }
+  await eachOf(
+    searchedPages(book, to, tag).filter((page) => page.project === id),
+    AT_ONCE,
+    () => 1,
+    async ({ path, notes }) => {
+      // Read at once: the bytes of the index depend on the order that pages are handed over in.
+      const page = readFileSync(join(site, path.slice(to.home().length), 'index.html'), 'utf8');
+      const content = searchedPart(page, notes);
+      const { errors } = await index.addHTMLFile({ url: path, content });
+      if (errors.length > 0) throw new Error(`${path} can't be searched: ${errors.join(', ')}`);
+    },
+  );
+  const folder = join(site, id, 'find');
+  const { errors } = await index.writeFiles({ outputPath: folder });
+  await index.deleteIndex();
+  if (errors.length > 0) throw new Error(`the search can't be written: ${errors.join(', ')}`);
+  for (const file of await readdir(folder))
+    if (NOT_OURS.test(file) || (id !== '' && PROGRAM.test(file)))
+      await rm(join(folder, file), { recursive: true });
 }
+
+/** Ends the program that makes indexes, once no more are to be made. */
+export const endSearch = close;

@@ -6,6 +6,7 @@ import { NotBuilt } from '../build/not-built.ts';
 import { projectPages } from '../build/project-pages.ts';
 import { putBack } from '../build/replace-folder.ts';
 import { clearScratch } from '../build/scratch.ts';
+import { endSearch } from '../build/write-search.ts';
 import { suggest } from '../read/nearest.ts';
 import { contentDirProblem, siteDir, workDir } from '../site/folders.ts';
 import { aloneInWork } from '../site/work-lock.ts';
@@ -62,6 +63,8 @@ async function buildAlone(options: BuildOptions): Promise<Book | undefined> {
   } catch (error) {
     if (error instanceof NotBuilt) return refuse(`${error.message} ${asItWas}`);
     return refuse(`The build broke: ${tellFailure(error) ?? (error as Error).message}\n${asItWas}`);
+  } finally {
+    await endSearch();
   }
 }
 

@@ -40,7 +40,8 @@ customElements.define('site-search', class extends HTMLElement {
     if (query === '') return this.say('');
     this.say(this.texts.looking);
     try {
-      const library = await import(this.dataset.library);
+      this.library ??= this.load();
+      const library = await this.library;
       const { results } = await library.search(query);
       const first = await Promise.all(results.slice(0, MOST).map((result) => result.data()));
       const pages = first.filter((page) => isMeant(page, query));
@@ -49,8 +50,15 @@ customElements.define('site-search', class extends HTMLElement {
       const text = ['none', 'one'][count] ?? (count > MOST ? 'first' : 'some');
       this.say(fill(this.texts[text], { query, count, shown: MOST }));
     } catch {
+      this.library = undefined;
       this.say(this.texts.broken);
     }
+  }
+  /** The library with the index of every project: each is made with its project's pages. */
+  async load() {
+    const library = await import(this.dataset.library);
+    for (const index of JSON.parse(this.dataset.indexes)) await library.mergeIndex(index);
+    return library;
   }
   line({ url, meta, excerpt }) {
     const item = document.createElement('li');

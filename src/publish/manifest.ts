@@ -12,7 +12,7 @@ export interface Difference {
  * Files that nobody keeps the address of: styles, scripts and pictures are named by what is in them, cards are fetched anew with
  * their page, and the search's index belongs to one build.
  */
-const UNKEPT = /^(assets|photos|cards|pagefind)\/|^404\.html$/;
+const UNKEPT = /^(assets|photos|cards)\/|(^|\/)find\/|^404\.html$/;
 
 /** Whether the address of a file is kept once it has been published. */
 export function isKept(path: string): boolean {

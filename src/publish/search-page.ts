@@ -12,6 +12,8 @@ export type PageKind = keyof Words['finding']['kinds'];
 export interface SearchedPage {
   readonly path: string;
   readonly notes: string;
+  /** The project that it belongs to, or none. */
+  readonly project: string;
 }
 
 /** Every page that is searched, with its kind, project and day. Those of ledgers stand for their rows. */
@@ -32,7 +34,7 @@ export function searchedPages(book: Book, to: Addresses, language: string): Sear
     // Whoever looks for a day wants its entry before the ledgers that name the same month a hundred times.
     const day = room === 'log' && changed ? `${showDay(changed, language)} ${changed}` : '';
     const weighty = day && `<p data-pagefind-weight="10">${escapeXml(day)}</p>`;
-    return [{ path, notes: notes.join('') + weighty }];
+    return [{ path, notes: notes.join('') + weighty, project: project?.id ?? '' }];
   });
 }
 
