@@ -36,10 +36,8 @@ const freshFolder = async ({ work }: Dirs) => {
   return fresh && join(work, fresh);
 };
 
-const leftBehind = async ({ work }: Dirs) => [
-  ...(await readdir(work)).filter((name) => name.startsWith('dist-')),
-  ...(await readdir(work).catch(() => [])),
-];
+const leftBehind = async ({ work }: Dirs) =>
+  (await readdir(work)).filter((name) => name.startsWith('dist-'));
 
 /** Moments of a build, told by what is on the disk. */
 const moments: Readonly<Record<string, (dirs: Dirs) => Promise<boolean>>> = {
