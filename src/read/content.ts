@@ -24,6 +24,7 @@ import { type MarkFiles, readMarkFiles } from './mark-files.ts';
 import { type EntryBody, readMdx } from './mdx.ts';
 import { type Problem, problemAt } from './problem.ts';
 import type { RawRecord } from './raw.ts';
+import { unread } from './refusal.ts';
 import { decodeText, decodeTyped } from './text.ts';
 import { type Understood, understand } from './understand.ts';
 import { type ReadRecords, readYamlList, readYamlRecord } from './yaml.ts';
@@ -93,8 +94,8 @@ async function readText(
   problems: Problem[],
   decode = decodeText,
 ): Promise<string | undefined> {
-  const bytes = instead.get(file) ?? (await readContentFile(contentDir, file));
-  const text = decode(bytes, file);
+  const bytes = instead.get(file) ?? (await readContentFile(contentDir, file).catch(unread(file)));
+  const text = bytes instanceof Uint8Array ? decode(bytes, file) : bytes;
   if (typeof text === 'string') return text;
   problems.push(text);
   return undefined;
