@@ -20,7 +20,7 @@ export function readConstant(text: string): Constant | NoQuantity {
   const before = text.slice(0, at?.index).trim();
   const match =
     at &&
-    /^\s*(\d{1,15}(?:\.\d{1,25})?)(?!\d)\s*(\S.*)?$/.exec(text.slice(at.index + at[0].length));
+    /^\s*(\d{1,15}(?:\.\d{1,60})?)(?!\d)\s*(\S.*)?$/.exec(text.slice(at.index + at[0].length));
   if (match && (match[2] === undefined || !/\d$/.test(before)))
     return {
       wrong: 'has its unit not at its end alone',

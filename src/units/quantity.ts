@@ -18,7 +18,7 @@ export interface NoQuantity {
 
 /** Reads `640 kg` or `-0.02 mm`. A number without a unit, or with an unknown one, is refused. */
 export function readQuantity(text: string): Quantity | NoQuantity {
-  const match = /^([-+−]?\d{1,15}(?:\.\d{1,25})?)(?![\d.,])\s*([^\s,].*)?$/.exec(text);
+  const match = /^([-+−]?\d{1,15}(?:\.\d{1,60})?)(?![\d.,])\s*([^\s,].*)?$/.exec(text);
   if (!match?.[1]) return { wrong: 'is not a number with a unit', fix: decimalComma(text) };
 
   const [, digits, unit] = match;
@@ -45,7 +45,7 @@ function decimalComma(text: string): string | undefined {
 
 /** A decimal number as text (a true minus sign is accepted), or undefined. No instrument shows more digits. */
 export function readNumber(text: string): number | undefined {
-  return /^[-+−]?\d{1,15}(\.\d{1,25})?$/.test(text) ? Number(text.replace('−', '-')) : undefined;
+  return /^[-+−]?\d{1,15}(\.\d{1,60})?$/.test(text) ? Number(text.replace('−', '-')) : undefined;
 }
 
 /** Digits after the decimal point of a written number. */

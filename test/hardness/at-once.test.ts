@@ -52,7 +52,7 @@ it('a build during which the content changes is not published', () =>
     const { status, err } = await ended;
     expect(status).toBe(1);
     expect(err).toMatch(
-      /^Changed while it was read: press\/ledger\/hours\.csv\nNothing was built; \S+dist is as it was\. Run the command again\.\n$/,
+      /^Changed while it was read: press\/ledger\/hours\.csv\nRun the command again\. Nothing was built; \S+dist is as it was\.\n$/,
     );
     expect(await filesOf(dirs.dist)).toEqual(await filesOf(site));
     await rm(site, { recursive: true });
