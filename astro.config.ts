@@ -3,7 +3,7 @@ import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
 import { entryModules } from './src/site/entry-modules.ts';
-import { astroDir, siteDir, workDir } from './src/site/folders.ts';
+import { siteDir, workDir } from './src/site/folders.ts';
 import { pagesHere } from './src/site/pages-here.ts';
 import { aboutSite, refreshDerived } from './src/site/prepare.ts';
 import { reloadOnContent } from './src/site/reload.ts';
@@ -31,7 +31,7 @@ export default defineConfig({
   // Holds derived files only. Astro's own picture pipeline is not used: it can publish an original.
   // A build puts them into the finished site itself.
   publicDir: join(workDir, building ? 'nothing' : 'public'),
-  cacheDir: astroDir,
+  cacheDir: join(workDir, 'astro'),
   trailingSlash: 'always',
   build: { format: 'directory', assets: 'assets', inlineStylesheets: 'never', concurrency: 4 },
   integrations: [mdx(), reloadOnContent(refreshDerived), writingHelp()],

@@ -25,8 +25,6 @@ export interface ProjectState {
 /** What the content folder and the program are at this moment. */
 export interface State {
   readonly projects: ReadonlyMap<string, ProjectState>;
-  /** Over all projects. */
-  readonly hash: string;
 }
 
 let program: Promise<Hash> | undefined;
@@ -53,9 +51,7 @@ export async function stateOf(contentDir: string): Promise<State> {
     const bytes = await addTree(hash, join(contentDir, item.name), item.name);
     projects.set(item.name, { hash: hash.digest('hex'), bytes });
   }
-  const all = base.copy();
-  for (const [id, { hash }] of projects) all.update(`${id} ${hash}\n`);
-  return { projects, hash: all.digest('hex') };
+  return { projects };
 }
 
 /**

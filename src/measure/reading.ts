@@ -3,8 +3,9 @@ import type { Instrument, Reading, Spec } from '../model/kinds.ts';
 import type { Day } from '../time/day.ts';
 import { type Quantity, showNumber } from '../units/quantity.ts';
 import { convertInterval, convertUnit } from '../units/unit.ts';
+import { SpreadLater } from './spread-later.ts';
 import { mean, standardDeviation } from './statistics.ts';
-import { type Component, type Spread, spreadOf } from './uncertain.ts';
+import type { Component } from './uncertain.ts';
 import type { SpecState, ValueOnDay } from './value-on-day.ts';
 
 /** A reading worked out: its mean in the spec's unit, what is known of its uncertainty, and how. */
@@ -45,7 +46,7 @@ export function measure(
 }
 
 /** A reading whose uncertainty is worked out when somebody asks. */
-class ReadValue implements Measured {
+class ReadValue extends SpreadLater implements Measured {
   readonly kind = 'read';
   readonly id: string;
   readonly date: Day;
@@ -57,10 +58,9 @@ class ReadValue implements Measured {
   readonly n: number;
   readonly decimals: number;
   #sources: () => readonly Component[];
-  #components: readonly Component[] | undefined;
-  #spread: Spread | undefined;
 
   constructor({ reading, unit, value, s, n, decimals, sources }: ReadingFacts) {
+    super();
     this.id = reading.id;
     this.date = reading.date;
     this.state = reading.state;
@@ -73,26 +73,8 @@ class ReadValue implements Measured {
     this.#sources = sources;
   }
 
-  get components(): readonly Component[] {
-    this.#components ??= this.#sources();
-    return this.#components;
-  }
-
-  get u(): number | undefined {
-    return this.#spreading.u;
-  }
-
-  get nu(): number {
-    return this.#spreading.nu;
-  }
-
-  get U(): number | undefined {
-    return this.#spreading.U;
-  }
-
-  get #spreading(): Spread {
-    this.#spread ??= spreadOf(this.components);
-    return this.#spread;
+  protected workOutComponents(): readonly Component[] {
+    return this.#sources();
   }
 }
 

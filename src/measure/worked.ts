@@ -5,13 +5,8 @@ import { baseSlope, fromBaseUnit, toBaseUnit } from '../units/unit.ts';
 import { type Propagated, propagate } from './propagate.ts';
 import type { Measured } from './reading.ts';
 import type { Recipe, RecipeInput } from './recipe.ts';
-import {
-  type Component,
-  type Spread,
-  scaleComponents,
-  spreadOf,
-  type Uncertain,
-} from './uncertain.ts';
+import { SpreadLater } from './spread-later.ts';
+import { type Component, scaleComponents, type Uncertain } from './uncertain.ts';
 import type { Interval, SpecState, ValueOnDay } from './value-on-day.ts';
 
 /** A value of a spec on a day, read or worked out, in the spec's unit. */
@@ -81,11 +76,8 @@ function workOutOne(
   return { values: worked, impossible };
 }
 
-/**
- * A worked-out value whose uncertainty is worked out when somebody asks: a decade of readings makes tens of thousands of values, and
- * pages show the uncertainty of few of them.
- */
-class WorkedValue implements Worked {
+/** A worked-out value whose uncertainty is worked out when somebody asks. */
+class WorkedValue extends SpreadLater implements Worked {
   readonly kind = 'worked';
   readonly id: string;
   readonly date: Day;
@@ -97,11 +89,10 @@ class WorkedValue implements Worked {
   readonly sources: readonly (SpecValue | undefined)[];
   #inputs: readonly Uncertain[] | undefined;
   #base: Propagated | undefined;
-  #components: readonly Component[] | undefined;
-  #spread: Spread | undefined;
   #interval: (() => Interval | undefined) | undefined;
 
   constructor(recipe: Recipe, { date, state, sources }: Occasion, inBaseUnit: number) {
+    super();
     this.id = `on-${date}-${state}`;
     this.date = date;
     this.state = state;
@@ -126,33 +117,12 @@ class WorkedValue implements Worked {
     return this.#base;
   }
 
-  get components(): readonly Component[] {
-    this.#components ??= scaleComponents(
-      this.base.components,
-      1 / baseSlope(this.unit, this.value),
-    );
-    return this.#components;
-  }
-
-  get u(): number | undefined {
-    return this.#spreading.u;
-  }
-
-  get nu(): number {
-    return this.#spreading.nu;
-  }
-
-  get U(): number | undefined {
-    return this.#spreading.U;
+  protected workOutComponents(): readonly Component[] {
+    return scaleComponents(this.base.components, 1 / baseSlope(this.unit, this.value));
   }
 
   get interval(): Interval | undefined {
     return this.#interval?.();
-  }
-
-  get #spreading(): Spread {
-    this.#spread ??= spreadOf(this.components);
-    return this.#spread;
   }
 }
 

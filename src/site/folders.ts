@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 
@@ -13,13 +12,6 @@ export const workDir: string = resolve(process.env.WITNESSMARK_WORK ?? '.witness
 
 /** Where pictures are kept that take long to make, for another machine to take along: `WITNESSMARK_CACHE`, or a part of the work folder. */
 export const cacheDir: string = resolve(process.env.WITNESSMARK_CACHE ?? join(workDir, 'cache'));
-
-/** Where the dev server keeps what it knows of entries: by content folder, since it notes paths and goes by what a file says alone. */
-export const astroDir: string = join(workDir, 'astro', nameOf(contentDir));
-
-function nameOf(folder: string): string {
-  return createHash('sha256').update(folder).digest('hex').slice(0, 12);
-}
 
 /** Says why the content folder can't be used, or nothing. */
 export function contentDirProblem(): string | undefined {

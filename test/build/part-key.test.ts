@@ -64,7 +64,7 @@ test('where the folder lies gives no other name', () =>
     inContentFolder({}, async (other) => {
       expect(one).not.toBe(other);
       expect(await keyOf(one)).toBe(await keyOf(other));
-      expect((await stateOf(one)).hash).toBe((await stateOf(other)).hash);
+      expect(await stateOf(one)).toEqual(await stateOf(other));
     }),
   ));
 

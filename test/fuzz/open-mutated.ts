@@ -8,6 +8,7 @@ import { addressesOf } from '../../src/publish/address.ts';
 import { dataFiles } from '../../src/publish/data-files.ts';
 import { type ReadContent, readContent } from '../../src/read/content.ts';
 import type { Problem } from '../../src/read/problem.ts';
+import { everyFigure } from '../book/every-figure.ts';
 import { NOON } from '../check/content-folder.ts';
 import { everyKind, PHOTO } from './every-kind.ts';
 
@@ -50,20 +51,10 @@ export async function openWith(folder: string, changed: FileBytes): Promise<Open
 
 export const isSound = ({ problems }: Opened) => problems.every(({ level }) => level === 'warning');
 
-/** Works out every figure of a project on its first and last day. */
+/** Works out every figure of a project on its first and last day, and every uncertainty, which is made when somebody asks for it. */
 export function workOut(project: Project): number {
-  return [project.now, project.asOf(project.firstDay)].flatMap((view) => [
-    view.phases,
-    view.specs,
-    view.hoursByPhase,
-    view.hoursByWork,
-    view.hoursByPerson,
-    view.costsByCategory,
-    view.costsByPhase,
-    view.costsBySource,
-    view.partsByState,
-    view.partsBySource,
-  ]).length;
+  const uncertainties = [...project.values.values()].flat().map(({ U }) => U);
+  return everyFigure(project) + uncertainties.length;
 }
 
 /** All downloads of a sound folder: what its rows come to. */
