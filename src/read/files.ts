@@ -238,8 +238,11 @@ async function listFiles(contentDir: string, folder: string, instead: Instead) {
   }
   return [...names]
     .map(([name, isFile]) => ({ name, isFile }))
-    .sort((a, b) => (a.name < b.name ? -1 : 1));
+    .sort((a, b) => (orderOf(a.name) < orderOf(b.name) ? -1 : 1));
 }
+
+/** Grades and phases mean something by their order, so `grades.yaml` is read before the `grades-more.yaml` that goes on from it. */
+const orderOf = (name: string) => name.replace('.', '\0');
 
 async function listDirectory(path: string) {
   try {

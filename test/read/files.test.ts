@@ -7,7 +7,7 @@ const problemsIn = async (changes: Changes) =>
   (await listed(changes)).problems.map(({ file, message, fix }) => `${file}: ${message} → ${fix}`);
 
 describe('the files of a project', () => {
-  it('are listed by kind, several of one kind too, in the order of their names', async () => {
+  it('are listed by kind, several of one kind too, in the order of their names, the plain name first', async () => {
     const { projects } = await listed({
       'press/ledger/hours-2024.yaml': '',
       'press/rates.csv': '',
@@ -21,8 +21,8 @@ describe('the files of a project', () => {
       'sources press/sources.yaml',
       'specs press/specs.yaml',
       'costs press/ledger/costs.csv',
-      'hours press/ledger/hours-2024.yaml',
       'hours press/ledger/hours.csv',
+      'hours press/ledger/hours-2024.yaml',
       'parts press/ledger/parts.yaml',
       'readings press/ledger/readings.csv',
       'searches press/ledger/searches.csv',
