@@ -1,17 +1,14 @@
 import { join } from 'node:path';
-import { satteri } from '@astrojs/markdown-satteri';
-import mdx from '@astrojs/mdx';
+import type { AstroIntegration } from 'astro';
 import { defineConfig } from 'astro/config';
-import { entryModules } from './src/site/entry-modules.ts';
 import { siteDir, workDir } from './src/site/folders.ts';
 import { pagesHere } from './src/site/pages-here.ts';
 import { aboutSite, refreshDerived } from './src/site/prepare.ts';
 import { reloadOnContent } from './src/site/reload.ts';
 import { writingHelp } from './src/site/writing/writing-help.ts';
 
-const { address, words } = await aboutSite();
+const { address } = await aboutSite();
 const { origin, pathname } = new URL(address);
-const { footnotes } = words.general;
 const building = pagesHere() !== undefined;
 
 /** What a page may load, besides styles and scripts of the site's own. */
@@ -24,6 +21,15 @@ const POLICY = [
   "base-uri 'none'",
 ] as const;
 
+/** Shows what `src/site/entry-content.ts` makes of an entry. */
+const entryRenderer: AstroIntegration = {
+  name: 'witnessmark-entries',
+  hooks: {
+    'astro:config:setup': ({ addRenderer }) =>
+      addRenderer({ name: 'astro:jsx', serverEntrypoint: '@astrojs/mdx/server.js' }),
+  },
+};
+
 export default defineConfig({
   site: origin,
   base: pathname,
@@ -34,12 +40,8 @@ export default defineConfig({
   cacheDir: join(workDir, 'astro'),
   trailingSlash: 'always',
   build: { format: 'directory', assets: 'assets', inlineStylesheets: 'never', concurrency: 4 },
-  integrations: [mdx(), reloadOnContent(refreshDerived), writingHelp()],
-  markdown: {
-    // The same parser reads entries for the check. Curly quotes are off: in a log full of inches 5/8" must stay as typed.
-    processor: satteri({ features: { smartPunctuation: false, gfm: { footnotes } } }),
-    syntaxHighlight: false,
-  },
+  integrations: [entryRenderer, reloadOnContent(refreshDerived), writingHelp()],
+  markdown: { syntaxHighlight: false },
   // Everything comes from the site itself, from files: no style and no script stands in a page.
   security: {
     csp: {
@@ -49,15 +51,12 @@ export default defineConfig({
     },
   },
   devToolbar: { enabled: false },
-  // One warning for every entry otherwise, about a directive that the MDX integration itself writes.
   vite: {
     // Not in node_modules, where builds at the same time would share it, and which may be closed to writing.
     cacheDir: join(workDir, 'vite'),
-    plugins: [entryModules()],
     build: {
       assetsInlineLimit: 0,
       rolldownOptions: {
-        checks: { moduleLevelDirective: false },
         // Every page names these files, so that short names make every page lighter.
         output: { assetFileNames: 'assets/[hash][extname]' },
       },

@@ -7,9 +7,3 @@ declare namespace App {
     readonly ours?: import('./words/own-language.ts').OwnLanguage;
   }
 }
-
-/** How to load the text of each entry, by the path of its file inside the content folder. */
-declare module 'witnessmark:entry-texts' {
-  const texts: ReadonlyMap<string, () => Promise<import('astro').MDXInstance<object>>>;
-  export default texts;
-}
