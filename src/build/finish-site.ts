@@ -3,6 +3,7 @@ import type { Book } from '../book/types.ts';
 import { wholeNumbers } from '../dossier/identity.ts';
 import { contentDir, siteDir, workDir } from '../site/folders.ts';
 import { findLeaks } from './leaks.ts';
+import type { PageProgram } from './page-program.ts';
 import type { ProjectPages } from './project-pages.ts';
 import type { ReadyContent } from './ready.ts';
 import { replaceFolder } from './replace-folder.ts';
@@ -12,17 +13,21 @@ import { writeFeeds } from './write-feeds.ts';
 import { writeSearch } from './write-search.ts';
 
 /** Puts the site together in a new folder, looks it over and swaps it in. Throws what was wrong with it, in which case all is as it was. */
-export async function finishSite(ready: ReadyContent, pages: ProjectPages): Promise<void> {
+export async function finishSite(
+  ready: ReadyContent,
+  pages: ProjectPages,
+  program: PageProgram,
+): Promise<void> {
   const { content, book, stillSame } = ready;
   const target = await replaceFolder(siteDir, workDir);
   try {
     await Promise.all([
-      pages.make('large'),
-      renderSharedPages(target.fresh, { content, besides: pages.small, keep: pages.keep }),
+      pages.make(program, 'large'),
+      renderSharedPages(target.fresh, program, { content, besides: pages.small, keep: pages.keep }),
     ]);
     const parts = await pages.parts();
     lap('pages');
-    await joinParts(target.fresh, parts, join(workDir, 'public'));
+    joinParts(target.fresh, parts, join(workDir, 'public'));
     lap('join');
     const texts = new Map(parts.flatMap((part) => Object.entries(part.texts)));
     await writeFeeds(target.fresh, book, texts);

@@ -1,19 +1,26 @@
-import { mkdir, readdir, rename } from 'node:fs/promises';
+import { mkdir, rename } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { EntryTexts } from './entry-texts.ts';
-import type { PartStore } from './part-store.ts';
+import type { Kept, KeptFolders } from './kept-folders.ts';
 import type { WantedPart } from './render-parts.ts';
 
-/** Moves the pages of projects out of a folder that Astro made into the store. What belongs to no project stays behind. */
+/** What is noted beside the pages of a project: the text of each entry as feeds have it. */
+export interface PartNotes {
+  readonly texts: EntryTexts;
+}
+
+/** The finished pages of one project. */
+export type Part = Kept<PartNotes>;
+
+/** Moves the pages of projects out of a folder that they were made in into the store. What belongs to no project stays behind. */
 export async function keepPages(
   site: string,
   share: readonly WantedPart[],
-  { texts, store }: { readonly texts: EntryTexts; readonly store: PartStore },
+  { texts, store }: { readonly texts: EntryTexts; readonly store: KeptFolders<PartNotes> },
 ): Promise<void> {
-  const assets = await readdir(join(site, 'assets'));
   for (const { id, key } of share) {
     const own = Object.entries(texts).filter(([file]) => file.startsWith(`${id}/`));
-    await store.keep(id, key, await gather(site, id), { texts: Object.fromEntries(own), assets });
+    await store.keep(id, key, await gather(site, id), { texts: Object.fromEntries(own) });
   }
 }
 

@@ -38,12 +38,22 @@ async function hashProgram(): Promise<Hash> {
   return hash.update(JSON.stringify([node, icu, unicode, process.platform, process.arch]));
 }
 
+/** Names the program that makes pages; the address of the site, which is in `site.yaml`, goes into it. */
+export async function programKey(contentDir: string): Promise<string> {
+  return (await hashShared(contentDir)).digest('hex').slice(0, 32);
+}
+
+/** What all pages are made from, of whichever project. */
+async function hashShared(contentDir: string): Promise<Hash> {
+  program ??= hashProgram();
+  const hash = (await program).copy();
+  await addFile(hash, join(contentDir, 'site.yaml'), 'site.yaml');
+  return hash;
+}
+
 /** Reads every byte that pages are made from. */
 export async function stateOf(contentDir: string): Promise<State> {
-  program ??= hashProgram();
-  const base = (await program).copy();
-  await addFile(base, join(contentDir, 'site.yaml'), 'site.yaml');
-
+  const base = await hashShared(contentDir);
   const projects = new Map<string, ProjectState>();
   for (const item of await itemsIn(contentDir)) {
     if (!item.isDirectory() || item.name.startsWith('.')) continue;

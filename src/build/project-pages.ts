@@ -2,9 +2,10 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { PhotoManifest } from '../photo/manifest.ts';
 import { cacheDir, workDir } from '../site/folders.ts';
-import { keepPages } from './keep-pages.ts';
+import { keepPages, type Part, type PartNotes } from './keep-pages.ts';
+import { KeptFolders } from './kept-folders.ts';
+import type { PageProgram } from './page-program.ts';
 import { partKey } from './part-key.ts';
-import { type Part, PartStore } from './part-store.ts';
 import type { ReadyContent } from './ready.ts';
 import { type KeepPages, renderParts, type WantedPart } from './render-parts.ts';
 import { writeSearch } from './write-search.ts';
@@ -20,14 +21,14 @@ export interface ProjectPages {
   readonly small: readonly WantedPart[];
   readonly keep: KeepPages;
   /** Makes the pages of all that are missing, or of those that are not quick to make. */
-  make(which: 'all' | 'large'): Promise<void>;
+  make(program: PageProgram, which: 'all' | 'large'): Promise<void>;
   /** All pages, once they are made. */
   parts(): Promise<readonly Part[]>;
   /** Forgets pages that no build has asked for lately. */
   prune(): Promise<void>;
 }
 
-const store = new PartStore(cacheDir);
+const store = new KeptFolders<PartNotes>(join(cacheDir, 'parts'));
 
 /** Looks for the pages of projects among those kept, by all that goes into them. */
 export async function projectPages(
@@ -53,7 +54,7 @@ export async function projectPages(
     missing: wanted.map(({ id }) => id),
     small: small ? wanted : [],
     keep,
-    make: (which) => renderParts(which === 'large' && small ? [] : wanted, keep),
+    make: (program, which) => renderParts(program, which === 'large' && small ? [] : wanted, keep),
     parts: async () => (await find()).filter((part) => part !== undefined),
     prune: () => store.prune(ids),
   };

@@ -1,8 +1,9 @@
 import { fork } from 'node:child_process';
 import { availableParallelism } from 'node:os';
-import { resolve } from 'node:path';
+import { join, resolve } from 'node:path';
 import type { EntryTexts } from './entry-texts.ts';
-import type { Made, Rendered } from './render-worker.ts';
+import type { PageProgram } from './page-program.ts';
+import type { Rendered, RenderOrder } from './render-worker.ts';
 import { inScratch } from './scratch.ts';
 
 /** A project whose pages are to be made. */
@@ -21,15 +22,19 @@ export type KeepPages = (
   texts: EntryTexts,
 ) => Promise<void>;
 
-/** Makes the pages of projects in processes of their own, over all cores. Throws with what Astro says when a page breaks. */
-export async function renderParts(wanted: readonly WantedPart[], keep: KeepPages): Promise<void> {
+/** Makes the pages of projects in processes of their own, over all cores. Throws with what a page says that breaks. */
+export async function renderParts(
+  program: PageProgram,
+  wanted: readonly WantedPart[],
+  keep: KeepPages,
+): Promise<void> {
   const shares = dealOut(wanted, availableParallelism());
   const stop = new AbortController();
   const runs = shares.map((share, index) =>
     inScratch(`pages-${index}`, async (scratch) => {
       const ids = share.map(({ id }) => id);
-      const { site, texts } = await renderInProcess(ids, scratch, stop.signal);
-      await keep(site, share, texts);
+      const site = join(scratch, 'site');
+      await keep(site, share, await renderInProcess({ program, projects: ids, site }, stop.signal));
     }),
   );
   try {
@@ -58,23 +63,17 @@ export function dealOut<Item extends { readonly bytes: number }>(
   return shares.map((share) => share.items);
 }
 
-function renderInProcess(
-  projects: readonly string[],
-  scratch: string,
-  signal: AbortSignal,
-): Promise<Made> {
+function renderInProcess(order: RenderOrder, signal: AbortSignal): Promise<EntryTexts> {
   return new Promise((done, reject) => {
-    const child = fork(resolve('src/build/render-worker.ts'), [scratch, ...projects], {
-      signal,
-      killSignal: 'SIGKILL',
-    });
+    const child = fork(resolve('src/build/render-worker.ts'), { signal, killSignal: 'SIGKILL' });
+    child.send(order);
     let told: Rendered | undefined;
     child.on('message', (message) => {
       told = message as Rendered;
     });
     child.once('error', reject);
     child.once('close', (code, killed) => {
-      if (told && 'texts' in told) done(told);
+      if (told && 'texts' in told) done(told.texts);
       else reject(new Error(told?.failure ?? `making pages ended early (${killed ?? code})`));
     });
   });

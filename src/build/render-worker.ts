@@ -1,25 +1,30 @@
-// A process of its own that makes the pages of some projects in a scratch folder; the build starts it and says of which.
+// A process of its own that makes the pages of some projects; the build says of which, and where.
+import { once } from 'node:events';
 import { type EntryTexts, entryTexts } from './entry-texts.ts';
-import { runAstro } from './run-astro.ts';
+import type { PageProgram } from './page-program.ts';
+import { renderPages } from './render-pages.ts';
 
-/** What was made: the folder that the pages are in, and the texts of their entries. */
-export interface Made {
+/** What the build asks for: pages of projects, made in a folder. */
+export interface RenderOrder {
+  readonly program: PageProgram;
+  readonly projects: readonly string[];
   readonly site: string;
-  readonly texts: EntryTexts;
 }
 
-/** What the build is told at the end. */
-export type Rendered = Made | { readonly failure: string };
+/** What the build is told at the end: the texts of entries. */
+export type Rendered = { readonly texts: EntryTexts } | { readonly failure: string };
 
-const [scratch = '', ...projects] = process.argv.slice(2);
-const rendered = await render();
+const [order] = (await once(process, 'message')) as [RenderOrder];
+const rendered = await render(order);
 // The way to the build is closed once all has gone through it.
 process.send?.(rendered, () => process.disconnect());
 
-async function render(): Promise<Rendered> {
+async function render({ program, projects, site }: RenderOrder): Promise<Rendered> {
+  // Where the build has ended, nobody waits.
+  process.once('disconnect', () => process.exit());
   try {
-    const site = await runAstro(projects, scratch);
-    return { site, texts: await entryTexts(site, projects) };
+    await renderPages(program, projects, site);
+    return { texts: await entryTexts(site, projects) };
   } catch (error) {
     return { failure: (error as Error).message };
   }

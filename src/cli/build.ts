@@ -3,12 +3,14 @@ import { parseArgs } from 'node:util';
 import type { Book } from '../book/types.ts';
 import { finishSite } from '../build/finish-site.ts';
 import { NotBuilt } from '../build/not-built.ts';
+import { withPageProgram } from '../build/page-program.ts';
+import { programKey } from '../build/part-key.ts';
 import { projectPages } from '../build/project-pages.ts';
 import { putBack } from '../build/replace-folder.ts';
 import { clearScratch } from '../build/scratch.ts';
 import { endSearch } from '../build/write-search.ts';
 import { suggest } from '../read/nearest.ts';
-import { contentDirProblem, siteDir, workDir } from '../site/folders.ts';
+import { contentDir, contentDirProblem, siteDir, workDir } from '../site/folders.ts';
 import { aloneInWork } from '../site/work-lock.ts';
 import { countProblems, plural } from './print-problems.ts';
 import { hasErrors, readyContent } from './ready-content.ts';
@@ -82,11 +84,11 @@ async function buildOrThrow({ verify = false, only, joining }: BuildOptions): Pr
 
   const pages = await projectPages(only ?? ids, ready);
   if (joining && pages.missing.length > 0) throw new NotBuilt(notMade(pages.missing));
-  if (only) await pages.make('all');
-  else {
-    await finishSite(ready, pages);
-    await pages.prune();
-  }
+  await withPageProgram(await programKey(contentDir), async (program) => {
+    if (only) await pages.make(program, 'all');
+    else await finishSite(ready, pages, program);
+  });
+  if (!only) await pages.prune();
   const entries = book.projects.reduce((count, project) => count + project.entries.length, 0);
   const took = `in ${((performance.now() - started) / 1000).toFixed(1)} s`;
   const made = pages.missing.length;

@@ -5,8 +5,8 @@ const ROOMS = ['src/site/', 'src/pages/', 'src/layouts/', 'components/'];
 
 /** Single files that do: types, the commands that start Astro, and what they are measured against. */
 export const STARTERS = [
-  'src/env.d.ts',
-  'src/build/run-astro.ts',
+  'src/build/bundle-worker.ts',
+  'src/build/render-pages.ts',
   'src/cli/dev.ts',
   'src/cli/start.ts',
   'src/bench/bare-astro.ts',

@@ -2,14 +2,14 @@ import { mkdir, mkdtemp, readdir, readFile, rm, utimes, writeFile } from 'node:f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { PartStore } from '../../src/build/part-store.ts';
+import { KeptFolders } from '../../src/build/kept-folders.ts';
 
-const NOTES = { texts: { 'press/entries/a.mdx': '<p>A</p>' }, assets: ['a.css'] };
+const NOTES = { texts: { 'press/entries/a.mdx': '<p>A</p>' } };
 
 /** A store in a new folder, and a way to make the pages that it takes in. */
 async function inStore(
   use: (
-    store: PartStore,
+    store: KeptFolders<typeof NOTES>,
     tools: { cache: string; pages: (text: string) => Promise<string> },
   ) => Promise<void>,
 ): Promise<void> {
@@ -22,7 +22,7 @@ async function inStore(
     return folder;
   };
   try {
-    await use(new PartStore(home), { cache: home, pages });
+    await use(new KeptFolders(join(home, 'parts')), { cache: home, pages });
   } finally {
     await rm(home, { recursive: true, force: true });
   }

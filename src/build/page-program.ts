@@ -1,0 +1,57 @@
+import { fork } from 'node:child_process';
+import { cp } from 'node:fs/promises';
+import { join, resolve } from 'node:path';
+import { cacheDir } from '../site/folders.ts';
+import { type Kept, KeptFolders } from './kept-folders.ts';
+import { inScratch } from './scratch.ts';
+
+/** Folder of the program beside the `assets/` that its pages ask for. */
+export const PROGRAM = 'program';
+
+/** What of the program is noted beside it. */
+export interface PageNotes {
+  /** File that it is started by. */
+  readonly entry: string;
+  /** Style sheets of each page, as Astro hands them to it. */
+  readonly styles: readonly (readonly [page: string, about: { readonly styles: unknown[] }])[];
+}
+
+/** The program that makes pages, bundled once for all content. */
+export type PageProgram = Kept<PageNotes>;
+
+const store = new KeptFolders<PageNotes>(join(cacheDir, 'programs'));
+
+/**
+ * Calls a function with the program that makes pages: the one kept under this name, or a new one. Throws with what Astro says when it
+ * can't be made.
+ */
+export async function withPageProgram<Result>(
+  key: string,
+  use: (program: PageProgram) => Promise<Result>,
+): Promise<Result> {
+  const kept = (await store.find('pages', key)) ?? (await bundle(key));
+  await store.prune(['pages']);
+  // It runs from below the packages that it asks for, where nobody else removes it.
+  return inScratch('program', async (scratch) => {
+    await cp(join(kept.folder, 'site'), join(scratch, 'site'), { recursive: true });
+    return use({ ...kept, folder: scratch });
+  });
+}
+
+function bundle(key: string): Promise<PageProgram> {
+  return inScratch('bundle', async (scratch) => {
+    const notes = await new Promise<PageNotes>((done, reject) => {
+      const child = fork(resolve('src/build/bundle-worker.ts'), [scratch]);
+      let told: PageNotes | { readonly failure: string } | undefined;
+      child.on('message', (message) => {
+        told = message as PageNotes;
+      });
+      child.once('error', reject);
+      child.once('close', (code, killed) => {
+        if (told && 'styles' in told) done(told);
+        else reject(new Error(told?.failure ?? `bundling ended early (${killed ?? code})`));
+      });
+    });
+    return store.keep('pages', key, join(scratch, 'site'), notes);
+  });
+}
