@@ -258,7 +258,7 @@ export const address = (facts: FieldFacts = {}) =>
   readBy<string>(
     'address',
     (value) =>
-      /^https:\/\/[^\s/]+(\/\S*)?$/.test(value)
+      /^https:\/\/[^\s/]+(\/\S*)?$/.test(value) && URL.canParse(value)
         ? value
         : {
             wrong: 'is not an https address',

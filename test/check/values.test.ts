@@ -72,6 +72,15 @@ describe('a value that is not of its type is shown with what to type:', () => {
     `);
   });
 
+  it('an address with a port that is none', async () => {
+    const found = await check({ 'site.yaml': ['https://shed', 'https://0:00shed'] });
+    expect(found).toMatchInlineSnapshot(`
+      "site.yaml:2:10
+        address: "https://0:00shed.example/" is not an https address
+        → write it whole, like https://example.org/"
+    `);
+  });
+
   it('a language and a time zone that do not exist', async () => {
     const found = await check({
       'site.yaml': ['en-GB', 'English please'],
