@@ -21,27 +21,48 @@ export type PageProgram = Kept<PageNotes>;
 
 const store = new KeptFolders<PageNotes>(join(cacheDir, 'programs'));
 
-/**
- * Calls a function with the program that makes pages: the one kept under this name, or a new one. Throws with what Astro says when it
- * can't be made.
- */
-export async function withPageProgram<Result>(
-  key: string,
-  use: (program: PageProgram) => Promise<Result>,
-): Promise<Result> {
-  const kept = (await store.find('pages', key)) ?? (await bundle(key));
-  await store.prune(['pages']);
-  // It runs from below the packages that it asks for, where nobody else removes it.
-  return inScratch('program', async (scratch) => {
-    await cp(join(kept.folder, 'site'), join(scratch, 'site'), { recursive: true });
-    return use({ ...kept, folder: scratch });
-  });
+/** The program on its way. */
+export interface ComingProgram {
+  /** Calls a function with the program once it is there. Throws with what Astro says when it can't be made. */
+  use<Result>(use: (program: PageProgram) => Promise<Result>): Promise<Result>;
+  /** Ends its making, where it is not needed. */
+  stop(): Promise<void>;
 }
 
-function bundle(key: string): Promise<PageProgram> {
+/** Begins to make the program that makes pages, or takes the one that is kept under this name; other work goes on meanwhile. */
+export function comingProgram(key: string): ComingProgram {
+  const stop = new AbortController();
+  const coming = find(key, stop.signal);
+  const ended = coming.catch(() => {}); // Whoever uses it is told.
+  return {
+    use: async (use) => {
+      const kept = await coming;
+      // It runs from below the packages that it asks for, where nobody else removes it.
+      return inScratch('program', async (scratch) => {
+        await cp(join(kept.folder, 'site'), join(scratch, 'site'), { recursive: true });
+        return use({ ...kept, folder: scratch });
+      });
+    },
+    stop: async () => {
+      stop.abort();
+      await ended;
+    },
+  };
+}
+
+async function find(key: string, signal: AbortSignal): Promise<PageProgram> {
+  const kept = (await store.find('pages', key)) ?? (await bundle(key, signal));
+  await store.prune(['pages']);
+  return kept;
+}
+
+function bundle(key: string, signal: AbortSignal): Promise<PageProgram> {
   return inScratch('bundle', async (scratch) => {
     const notes = await new Promise<PageNotes>((done, reject) => {
-      const child = fork(resolve('src/build/bundle-worker.ts'), [scratch]);
+      const child = fork(resolve('src/build/bundle-worker.ts'), [scratch], {
+        signal,
+        killSignal: 'SIGKILL',
+      });
       let told: PageNotes | { readonly failure: string } | undefined;
       child.on('message', (message) => {
         told = message as PageNotes;

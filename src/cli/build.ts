@@ -3,7 +3,7 @@ import { parseArgs } from 'node:util';
 import type { Book } from '../book/types.ts';
 import { finishSite } from '../build/finish-site.ts';
 import { NotBuilt } from '../build/not-built.ts';
-import { withPageProgram } from '../build/page-program.ts';
+import { type ComingProgram, comingProgram } from '../build/page-program.ts';
 import { programKey } from '../build/part-key.ts';
 import { projectPages } from '../build/project-pages.ts';
 import { putBack } from '../build/replace-folder.ts';
@@ -70,7 +70,19 @@ async function buildAlone(options: BuildOptions): Promise<Book | undefined> {
   }
 }
 
-async function buildOrThrow({ verify = false, only, joining }: BuildOptions): Promise<Book> {
+async function buildOrThrow(options: BuildOptions): Promise<Book> {
+  const program = comingProgram(await programKey(contentDir));
+  try {
+    return await buildWith(program, options);
+  } finally {
+    await program.stop();
+  }
+}
+
+async function buildWith(
+  program: ComingProgram,
+  { verify = false, only, joining }: BuildOptions,
+): Promise<Book> {
   const started = performance.now();
   const ready = await readyContent({ verify, only });
   const { book, problems } = ready;
@@ -84,7 +96,7 @@ async function buildOrThrow({ verify = false, only, joining }: BuildOptions): Pr
 
   const pages = await projectPages(only ?? ids, ready);
   if (joining && pages.missing.length > 0) throw new NotBuilt(notMade(pages.missing));
-  await withPageProgram(await programKey(contentDir), async (program) => {
+  await program.use(async (program) => {
     if (only) await pages.make(program, 'all');
     else await finishSite(ready, pages, program);
   });
