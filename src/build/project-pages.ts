@@ -7,11 +7,8 @@ import { KeptFolders } from './kept-folders.ts';
 import type { PageProgram } from './page-program.ts';
 import { partKey } from './part-key.ts';
 import type { ReadyContent } from './ready.ts';
-import { type KeepPages, renderParts, type WantedPart } from './render-parts.ts';
+import { type KeepPages, renderParts, type WantedPart, WORTH_A_PROCESS } from './render-parts.ts';
 import { writeSearch } from './write-search.ts';
-
-/** Bytes of content whose pages are made beside those that belong to no project: starting another process would take as long. */
-const SMALL = 1_000_000;
 
 /** The pages of some projects: those that are kept from earlier, and those that are still to be made. */
 export interface ProjectPages {
@@ -43,7 +40,7 @@ export async function projectPages(
   const find = () => Promise.all(all.map(({ id, key }) => store.find(id, key)));
   const ready = await find();
   const wanted = all.filter((_part, index) => ready[index] === undefined);
-  const small = wanted.reduce((sum, { bytes }) => sum + bytes, 0) <= SMALL;
+  const small = wanted.reduce((sum, { bytes }) => sum + bytes, 0) <= WORTH_A_PROCESS;
   const keep: KeepPages = async (site, share, texts) => {
     // Pages of content that was not checked must not go under the name of what was.
     await stillSame();

@@ -22,45 +22,55 @@ export type KeepPages = (
   texts: EntryTexts,
 ) => Promise<void>;
 
-/** Makes the pages of projects in processes of their own, over all cores. Throws with what a page says that breaks. */
+/** Bytes of content whose pages are worth a process of their own: starting one takes about as long as making them. */
+export const WORTH_A_PROCESS = 1_000_000;
+
+/**
+ * Makes the pages of projects in processes of their own, one for each large project, as many at once as there are cores. Throws with what
+ * a page says that breaks.
+ */
 export async function renderParts(
   program: PageProgram,
   wanted: readonly WantedPart[],
   keep: KeepPages,
 ): Promise<void> {
-  const shares = dealOut(wanted, availableParallelism());
+  const lots = inLots(wanted, WORTH_A_PROCESS).entries();
   const stop = new AbortController();
-  const runs = shares.map((share, index) =>
+  const render = (lot: readonly WantedPart[], index: number) =>
     inScratch(`pages-${index}`, async (scratch) => {
-      const ids = share.map(({ id }) => id);
+      const projects = lot.map(({ id }) => id);
       const site = join(scratch, 'site');
-      await keep(site, share, await renderInProcess({ program, projects: ids, site }, stop.signal));
-    }),
-  );
+      await keep(site, lot, await renderInProcess({ program, projects, site }, stop.signal));
+    });
+  // Each takes the next lot from the same list.
+  const lanes = Array.from({ length: availableParallelism() }, async () => {
+    for (const [index, lot] of lots) await render(lot, index);
+  });
   try {
-    await Promise.all(runs);
+    await Promise.all(lanes);
   } catch (error) {
     stop.abort();
-    await Promise.allSettled(runs);
+    await Promise.allSettled(lanes);
     throw error;
   }
 }
 
-/** Deals projects out to at most `count` shares of like size: the largest first, each to the share that has least. */
-export function dealOut<Item extends { readonly bytes: number }>(
+/** Puts items together, the largest first, until each lot is at least so large; the last has what is left. */
+export function inLots<Item extends { readonly bytes: number }>(
   items: readonly Item[],
-  count: number,
+  least: number,
 ): readonly (readonly Item[])[] {
-  const shares = Array.from({ length: Math.min(count, items.length) }, () => ({
-    items: [] as Item[],
-    bytes: 0,
-  }));
+  const lots: Item[][] = [];
+  let bytes = least;
   for (const item of [...items].sort((a, b) => b.bytes - a.bytes)) {
-    const least = shares.reduce((one, other) => (other.bytes < one.bytes ? other : one));
-    least.items.push(item);
-    least.bytes += item.bytes;
+    if (bytes >= least) {
+      lots.push([]);
+      bytes = 0;
+    }
+    lots.at(-1)?.push(item);
+    bytes += item.bytes;
   }
-  return shares.map((share) => share.items);
+  return lots;
 }
 
 function renderInProcess(order: RenderOrder, signal: AbortSignal): Promise<EntryTexts> {
