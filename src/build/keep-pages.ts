@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { mkdir, rename } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { EntryTexts } from './entry-texts.ts';
@@ -28,7 +29,8 @@ export async function keepPages(
 async function gather(site: string, id: string): Promise<string> {
   const own = join(site, `.${id}`);
   await mkdir(join(own, 'cards'), { recursive: true });
+  // A project that has begun with nothing but its name has one card.
   for (const path of [id, `cards/${id}`, `cards/${id}.png`])
-    await rename(join(site, path), join(own, path));
+    if (existsSync(join(site, path))) await rename(join(site, path), join(own, path));
   return own;
 }
