@@ -123,7 +123,7 @@ export async function contentOf(home: string, imported?: 'settled'): Promise<Fil
   return Object.fromEntries(files);
 }
 
-/** Derived files: the site, and those in the work folder that Astro does not keep for itself. */
+/** Derived files: the site, and those in the work folder that are not Astro's; a program it bundles names the folder it was made in. */
 export async function derivedOf(home: string): Promise<Files> {
   const [site, work] = await Promise.all([
     filesOf(join(home, 'dist')),
@@ -133,7 +133,7 @@ export async function derivedOf(home: string): Promise<Files> {
     ...Object.entries(site).map(([path, hash]) => [`dist/${path}`, hash]),
     // What an index holds are times.
     ...Object.entries(work)
-      .filter(([path]) => !/^(astro|vite)\//.test(path))
+      .filter(([path]) => !/^(astro|vite|cache\/programs)\//.test(path))
       .map(([path, hash]) => [`work/${path}`, path.endsWith('.json') ? 'there' : hash]),
   ]);
 }
