@@ -9,6 +9,7 @@ const site = join(scratch, 'site');
 // A root of its own, so that runs can go on side by side; Astro looks for its own modules from there.
 const root = join(scratch, 'root');
 process.env.WITNESSMARK_OUT = site;
+process.env.WITNESSMARK_PAGES = '';
 // Where the build has ended, nobody waits.
 process.once('disconnect', () => process.exit());
 

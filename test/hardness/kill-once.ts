@@ -107,11 +107,10 @@ async function leftIn(home: string, { states, derived }: Scene): Promise<string[
     );
     for (const item of items) {
       const path = join(item.parentPath, item.name).slice(home.length + 1);
-      if (item.isFile() && !known.has(path) && !/^work\/(astro|vite)\//.test(path))
+      if (item.isFile() && !known.has(path) && !/^work\/(astro|vite|cache\/programs)\//.test(path))
         names.push(path);
     }
   }
   const beside = (await readdir(home)).filter((name) => /\.tmp\.|\.new$/.test(name));
-  const staged = await readdir(join(home, 'work')).catch(() => []);
-  return [...names, ...beside, ...staged.map((name) => `staging/${name}`)].sort();
+  return [...names, ...beside].sort();
 }
