@@ -2,6 +2,7 @@ import { relative } from 'node:path';
 import { parseArgs } from 'node:util';
 import type { Book } from '../book/types.ts';
 import { finishSite } from '../build/finish-site.ts';
+import { clearLeftFiles } from '../build/left-files.ts';
 import { NotBuilt } from '../build/not-built.ts';
 import { type ComingProgram, comingProgram } from '../build/page-program.ts';
 import { programKey } from '../build/part-key.ts';
@@ -10,7 +11,7 @@ import { putBack } from '../build/replace-folder.ts';
 import { clearScratch } from '../build/scratch.ts';
 import { endSearch } from '../build/write-search.ts';
 import { suggest } from '../read/nearest.ts';
-import { contentDir, contentDirProblem, siteDir, workDir } from '../site/folders.ts';
+import { cacheDir, contentDir, contentDirProblem, siteDir, workDir } from '../site/folders.ts';
 import { aloneInWork } from '../site/work-lock.ts';
 import { countProblems, plural } from './print-problems.ts';
 import { hasErrors, readyContent } from './ready-content.ts';
@@ -61,6 +62,8 @@ async function buildAlone(options: BuildOptions): Promise<Book | undefined> {
   try {
     await putBack(siteDir, workDir);
     await clearScratch();
+    await clearLeftFiles(workDir);
+    if (!options.only) await clearLeftFiles(cacheDir); // With it others may be writing there.
     return await buildOrThrow(options);
   } catch (error) {
     if (error instanceof NotBuilt) return refuse(`${error.message} ${asItWas}`);
