@@ -69,8 +69,8 @@ it('files of one kind share their ids', async () => {
 `,
   });
   expect(found).toMatchInlineSnapshot(`
-    "press/ledger/hours.csv:3:1
-      the id "h-002" stands already at press/ledger/hours-june.yaml:1
+    "press/ledger/hours-june.yaml:1:7
+      the id "h-002" stands already at press/ledger/hours.csv:3
       → write a free one, like "h-003""
   `);
 });
