@@ -29,8 +29,9 @@ export async function keepPages(
 async function gather(site: string, id: string): Promise<string> {
   const own = join(site, `.${id}`);
   await mkdir(join(own, 'cards'), { recursive: true });
+  const cards = `cards/${id}`;
   // A project that has begun with nothing but its name has one card.
-  for (const path of [id, `cards/${id}`, `cards/${id}.png`])
-    if (existsSync(join(site, path))) await rename(join(site, path), join(own, path));
+  const more = existsSync(join(site, cards)) ? [cards] : [];
+  for (const path of [id, `${cards}.png`, ...more]) await rename(join(site, path), join(own, path));
   return own;
 }

@@ -1,8 +1,9 @@
-import { fork } from 'node:child_process';
 import { cp } from 'node:fs/promises';
-import { join, resolve } from 'node:path';
+import { join } from 'node:path';
 import { cacheDir } from '../site/folders.ts';
+import type { BundleOrder } from './bundle-worker.ts';
 import { type Kept, KeptFolders } from './kept-folders.ts';
+import { askProcess } from './own-process.ts';
 import { inScratch } from './scratch.ts';
 
 /** Folder of the program beside the `assets/` that its pages ask for. */
@@ -58,21 +59,8 @@ async function find(key: string, signal: AbortSignal): Promise<PageProgram> {
 
 function bundle(key: string, signal: AbortSignal): Promise<PageProgram> {
   return inScratch('bundle', async (scratch) => {
-    const notes = await new Promise<PageNotes>((done, reject) => {
-      const child = fork(resolve('src/build/bundle-worker.ts'), [scratch], {
-        signal,
-        killSignal: 'SIGKILL',
-      });
-      let told: PageNotes | { readonly failure: string } | undefined;
-      child.on('message', (message) => {
-        told = message as PageNotes;
-      });
-      child.once('error', reject);
-      child.once('close', (code, killed) => {
-        if (told && 'styles' in told) done(told);
-        else reject(new Error(told?.failure ?? `bundling ended early (${killed ?? code})`));
-      });
-    });
+    const order: BundleOrder = { scratch };
+    const notes = await askProcess<PageNotes>('bundle-worker.ts', order, signal);
     return store.keep('pages', key, join(scratch, 'site'), notes);
   });
 }

@@ -1,9 +1,9 @@
-import { fork } from 'node:child_process';
 import { availableParallelism } from 'node:os';
-import { join, resolve } from 'node:path';
+import { join } from 'node:path';
 import type { EntryTexts } from './entry-texts.ts';
+import { askProcess } from './own-process.ts';
 import type { PageProgram } from './page-program.ts';
-import type { Rendered, RenderOrder } from './render-worker.ts';
+import type { RenderOrder } from './render-worker.ts';
 import { inScratch } from './scratch.ts';
 
 /** A project whose pages are to be made. */
@@ -40,7 +40,8 @@ export async function renderParts(
     inScratch(`pages-${index}`, async (scratch) => {
       const projects = lot.map(({ id }) => id);
       const site = join(scratch, 'site');
-      await keep(site, lot, await renderInProcess({ program, projects, site }, stop.signal));
+      const order: RenderOrder = { program, projects, site };
+      await keep(site, lot, await askProcess<EntryTexts>('render-worker.ts', order, stop.signal));
     });
   // Each takes the next lot from the same list.
   const lanes = Array.from({ length: availableParallelism() }, async () => {
@@ -71,20 +72,4 @@ export function inLots<Item extends { readonly bytes: number }>(
     bytes += item.bytes;
   }
   return lots;
-}
-
-function renderInProcess(order: RenderOrder, signal: AbortSignal): Promise<EntryTexts> {
-  return new Promise((done, reject) => {
-    const child = fork(resolve('src/build/render-worker.ts'), { signal, killSignal: 'SIGKILL' });
-    child.send(order);
-    let told: Rendered | undefined;
-    child.on('message', (message) => {
-      told = message as Rendered;
-    });
-    child.once('error', reject);
-    child.once('close', (code, killed) => {
-      if (told && 'texts' in told) done(told.texts);
-      else reject(new Error(told?.failure ?? `making pages ended early (${killed ?? code})`));
-    });
-  });
 }

@@ -3,17 +3,17 @@ import { cp, mkdir, readdir, rename, rm } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { startOf } from '../write/process-alive.ts';
 
-/** Inside the program's folder, since Astro keeps its work files beside the pages only there. */
+/** Inside the program's folder: Astro keeps its work files beside the pages only there, and what it bundles finds its packages from there. */
 const FOLDER = resolve('.witnessmark', 'runs');
 
-/** Calls a function with a new folder for a run of Astro, and removes it afterwards. */
+/** Calls a function with a new folder for making pages in, and removes it afterwards. */
 export async function inScratch<Result>(
   name: string,
   use: (folder: string) => Promise<Result>,
 ): Promise<Result> {
   const folder = join(FOLDER, `${process.pid}-${await markOf(process.pid)}-${name}`);
   await rm(folder, { recursive: true, force: true });
-  await mkdir(join(folder, 'root'), { recursive: true });
+  await mkdir(folder, { recursive: true });
   try {
     return await use(folder);
   } finally {

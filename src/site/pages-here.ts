@@ -1,7 +1,7 @@
 import type { ReadContent } from '../read/content.ts';
 
 /**
- * Projects whose pages this run of Astro makes, in `WITNESSMARK_PAGES` with spaces between. None of them: only the pages that belong to
+ * Projects whose pages this process makes, in `WITNESSMARK_PAGES` with spaces between. None of them: only the pages that belong to
  * no project. Undefined: all pages, as the dev server makes them.
  */
 export function pagesHere(): readonly string[] | undefined {
