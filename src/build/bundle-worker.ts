@@ -3,12 +3,7 @@ import { mkdir, readdir, rename, symlink } from 'node:fs/promises';
 import { join, relative, resolve } from 'node:path';
 import { type AstroIntegration, build } from 'astro';
 import { answerOnce } from './own-process.ts';
-import { type PageNotes, PROGRAM } from './page-program.ts';
-
-/** Where it is made: `site/` of a scratch folder. It is answered with what is noted of it. */
-export interface BundleOrder {
-  readonly scratch: string;
-}
+import { type BundleOrder, type PageNotes, PROGRAM } from './page-program.ts';
 
 await answerOnce(async ({ scratch }: BundleOrder): Promise<PageNotes> => {
   const site = join(scratch, 'site');

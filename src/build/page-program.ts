@@ -1,13 +1,17 @@
 import { cp } from 'node:fs/promises';
 import { join } from 'node:path';
 import { cacheDir } from '../site/folders.ts';
-import type { BundleOrder } from './bundle-worker.ts';
 import { type Kept, KeptFolders } from './kept-folders.ts';
 import { askProcess } from './own-process.ts';
 import { inScratch } from './scratch.ts';
 
 /** Folder of the program beside the `assets/` that its pages ask for. */
 export const PROGRAM = 'program';
+
+/** Where the program is to be made: in `site/` of a scratch folder. It is answered with what is noted of it. */
+export interface BundleOrder {
+  readonly scratch: string;
+}
 
 /** What of the program is noted beside it. */
 export interface PageNotes {
