@@ -14,6 +14,9 @@ export function reloadOnContent(onChange: () => Promise<void>): AstroIntegration
           if (!path.startsWith(contentDir) || event.endsWith('Dir')) return;
           last = last.then(onChange).catch((error) => logger.error(String(error)));
           await last;
+          // Which pages there are may have changed too; Astro keeps the list until it hears of it.
+          for (const { hot } of Object.values(server.environments))
+            hot.send('astro:content-changed', {});
           server.ws.send({ type: 'full-reload', path: '*' });
         });
       },

@@ -1,8 +1,10 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { inWorkshop, startCommand } from './run-command.ts';
 
+const OLD = '2025-04-13-the-ram-slides';
+const WAIT = { timeout: 30_000, interval: 500 };
 const HOURS = 'press/ledger/hours.csv';
 
 test('dev shows problems in the page, and the page again once they are mended', () =>
@@ -20,6 +22,26 @@ test('dev shows problems in the page, and the page again once they are mended', 
       await writeFile(path, (await readFile(path, 'utf8')).replace('teardwon', 'teardown'));
       expect(await page()).not.toContain('in the content</title>');
       expect(await page()).toContain('Wendlebury press');
+    } finally {
+      child.kill();
+      await ended;
+    }
+  }));
+
+test('dev shows an entry that is written while it runs, and what is typed into it', () =>
+  inWorkshop({}, async (dirs) => {
+    const { child, ended } = startCommand(['dev'], dirs);
+    try {
+      const site = await addressOf(child.stdout);
+      expect((await fetch(`${site}press/log/${OLD}/`)).status).toBe(200);
+      const entries = join(dirs.content, 'press/entries');
+      const text = await readFile(join(entries, `${OLD}.mdx`), 'utf8');
+      await writeFile(join(entries, '2025-04-13-new.mdx'), text);
+      const page = () => textOf(`${site}press/log/2025-04-13-new/`);
+      await vi.waitFor(async () => expect(await page()).toContain('<article class="entry"'), WAIT);
+      await writeFile(join(entries, '2025-04-13-new.mdx'), `${text}\n## Typed just now\n`);
+      const heading = '<h2 id="typed-just-now"';
+      await vi.waitFor(async () => expect(await page()).toContain(heading), WAIT);
     } finally {
       child.kill();
       await ended;
