@@ -17,7 +17,7 @@ export function appendCsvRows(text: string, added: readonly Fields[]): Appended 
   const columns = [...table.names, ...fresh];
   const write = (row: Fields) =>
     columns
-      .map((name, index) => cellOf(row[name] ?? '', table, table.quoted[index]))
+      .map((name, index) => cellOf(fieldOf(row, name), table, table.quoted[index]))
       .join(table.separator) + table.lineEnd;
 
   const rows = added.map(write);
@@ -32,6 +32,11 @@ export function appendCsvRows(text: string, added: readonly Fields[]): Appended 
     insertions: insertions.map(({ at, text: part }) => ({ at: at + mark.length, text: part })),
     rows: rows.map((row) => row.slice(0, -table.lineEnd.length)),
   };
+}
+
+/** A table may have a column by the name of what every object has. */
+function fieldOf(row: Fields, name: string): string {
+  return Object.hasOwn(row, name) ? (row[name] ?? '') : '';
 }
 
 interface Table {

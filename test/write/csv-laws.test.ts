@@ -109,6 +109,11 @@ describe('rows added to any table', () => {
     );
   });
 
+  it('leave a column empty that has the name of what every object has', () => {
+    const text = 'id,what,__proto__,constructor\nc-1,Bolts,,\n';
+    expect(appendCsvRows(text, [{ id: 'c-2', what: 'Nuts' }]).rows).toEqual(['c-2,Nuts,,']);
+  });
+
   it('bring the columns that the table lacks, in its own style and at the right', () => {
     const text = '\ufeff"id";"what"\r\n"c-1";"two\nlines"\r\n\r\n"c-2";"x"';
     expect(add(text, [{ id: 'c-3', what: 'y', note: 'a "b"' }])).toBe(
