@@ -4,7 +4,8 @@ import { readdir, readFile } from 'node:fs/promises';
 const EVERY = 500;
 
 /**
- * Watches how much memory a process and all that it starts hold together (the resident pages of Linux's /proc; what they share counts again).
+ * Watches how much memory a process and all that it starts hold together (the proportional set size of Linux's /proc: what
+ * some of them share, as their program, counts once).
  * Call the result to end; it gives the most, in MB. Elsewhere than on Linux it gives NaN.
  */
 export function watchMemory(pid: number): () => number {
@@ -26,7 +27,7 @@ export function watchMemory(pid: number): () => number {
 
 async function heldBy(root: number): Promise<number> {
   const pids = await treeOf(root);
-  const held = await Promise.all(pids.map(residentOf));
+  const held = await Promise.all(pids.map(shareOf));
   return held.reduce((sum, kilobytes) => sum + kilobytes, 0) / 1024;
 }
 
@@ -47,7 +48,7 @@ async function parentOf(pid: string): Promise<number> {
   return Number(text.slice(text.lastIndexOf(')') + 2).split(' ')[1]);
 }
 
-async function residentOf(pid: number): Promise<number> {
-  const text = await readFile(`/proc/${pid}/status`, 'utf8').catch(() => '');
-  return Number(/^VmRSS:\s+(\d+)/m.exec(text)?.[1] ?? 0);
+async function shareOf(pid: number): Promise<number> {
+  const text = await readFile(`/proc/${pid}/smaps_rollup`, 'utf8').catch(() => '');
+  return Number(/^Pss:\s+(\d+)/m.exec(text)?.[1] ?? 0);
 }

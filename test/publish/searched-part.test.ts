@@ -24,6 +24,20 @@ describe('what is searched of a page', () => {
     );
   });
 
+  test('has of a working the line that opens it, and all of what else opens', () => {
+    const working = (summary: string, rows: string) =>
+      `<details class="working"><summary>${summary}</summary><div>${rows}</div></details>`;
+    const group = '<details class="group" open><summary>May</summary><p>r-1</p></details>';
+    expect(
+      partOf(`<p>a ${working('3 h', `rows ${working('2 h', 'r-2')} more`)} b</p>${group}`),
+    ).toBe(
+      '<p>a <details><summary>3 h</summary></details> b</p><details><summary>May</summary><p>r-1</p></details>',
+    );
+    expect(partOf(`${working('1', 'x')}${working('2', 'y')}`)).toBe(
+      '<details><summary>1</summary></details><details><summary>2</summary></details>',
+    );
+  });
+
   test('has tags without attributes, whatever stands in these', () => {
     expect(partOf('<p class="a" title="x > y">1 &lt; 2</p><br><img alt="no"/>')).toBe(
       '<p>1 &lt; 2</p><br><img>',
