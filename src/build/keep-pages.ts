@@ -1,9 +1,10 @@
 import { existsSync } from 'node:fs';
 import { mkdir, rename } from 'node:fs/promises';
 import { join } from 'node:path';
+import { cacheDir } from '../site/folders.ts';
 import type { EntryTexts } from './entry-texts.ts';
-import type { Kept, KeptFolders } from './kept-folders.ts';
-import type { WantedPart } from './render-parts.ts';
+import { type Kept, KeptFolders } from './kept-folders.ts';
+import type { WantedPart } from './ready.ts';
 
 /** What is noted beside the pages of a project: the text of each entry as feeds have it. */
 export interface PartNotes {
@@ -13,15 +14,18 @@ export interface PartNotes {
 /** The finished pages of one project. */
 export type Part = Kept<PartNotes>;
 
+/** Finished pages of projects. */
+export const partStore = new KeptFolders<PartNotes>(join(cacheDir, 'parts'));
+
 /** Moves the pages of projects out of a folder that they were made in into the store. What belongs to no project stays behind. */
 export async function keepPages(
   site: string,
   share: readonly WantedPart[],
-  { texts, store }: { readonly texts: EntryTexts; readonly store: KeptFolders<PartNotes> },
+  texts: EntryTexts,
 ): Promise<void> {
   for (const { id, key } of share) {
     const own = Object.entries(texts).filter(([file]) => file.startsWith(`${id}/`));
-    await store.keep(id, key, await gather(site, id), { texts: Object.fromEntries(own) });
+    await partStore.keep(id, key, await gather(site, id), { texts: Object.fromEntries(own) });
   }
 }
 

@@ -1,17 +1,35 @@
 import { fork } from 'node:child_process';
 import { once } from 'node:events';
+import { getCompileCacheDir } from 'node:module';
 import { resolve } from 'node:path';
 
-type Told<Answer> = { readonly answer: Answer } | { readonly failure: string };
+type Told<Answer> = { readonly answer: Answer } | { readonly failure: Failure };
 
-/** Has something done by a file of `src/build` in a process of its own, and gives its answer. Throws what it threw, or that it ended early. */
+/** What of an error goes from one process to another: what the machine says that it refused, too. */
+type Failure = Pick<NodeJS.ErrnoException, 'message' | 'code' | 'path' | 'syscall'> & {
+  readonly dest?: string | undefined;
+};
+
+/** How a process is run. */
+interface Running {
+  /** Ends it. */
+  readonly signal: AbortSignal;
+  /** For Node and V8. */
+  readonly flags?: readonly string[];
+}
+
+/** Has something done by a file below `src` in a process of its own, and gives its answer. Throws what it threw, or that it ended early. */
 export function askProcess<Answer>(
   file: string,
   order: object,
-  signal: AbortSignal,
+  { signal, flags = [] }: Running,
 ): Promise<Answer> {
   return new Promise((done, reject) => {
-    const child = fork(resolve('src/build', file), { signal, killSignal: 'SIGKILL' });
+    const child = fork(resolve('src', file), {
+      ...{ signal, killSignal: 'SIGKILL', execArgv: [...process.execArgv, ...flags] },
+      // What is loaded at every start is compiled once.
+      env: { ...process.env, NODE_COMPILE_CACHE: getCompileCacheDir() },
+    });
     child.send(order);
     let told: Told<Answer> | undefined;
     child.on('message', (message) => {
@@ -20,7 +38,8 @@ export function askProcess<Answer>(
     child.once('error', reject);
     child.once('close', (code, killed) => {
       if (told && 'answer' in told) done(told.answer);
-      else reject(new Error(told?.failure ?? `${file} ended early (${killed ?? code})`));
+      else if (told) reject(Object.assign(new Error(told.failure.message), told.failure));
+      else reject(new Error(`${file} ended early (${killed ?? code})`));
     });
   });
 }
@@ -34,8 +53,12 @@ export async function answerOnce<Order, Answer>(
   process.once('disconnect', () => process.exit());
   const told: Told<Answer> = await work(order).then(
     (answer) => ({ answer }),
-    (error: Error) => ({ failure: error.message }),
+    (error: Failure) => ({ failure: failureOf(error) }),
   );
   // The way to the build is closed once all has gone through it.
   process.send?.(told, () => process.disconnect());
+}
+
+function failureOf({ message, code, path, dest, syscall }: Failure): Failure {
+  return { message, code, path, dest, syscall };
 }

@@ -64,7 +64,7 @@ async function find(key: string, signal: AbortSignal): Promise<PageProgram> {
 function bundle(key: string, signal: AbortSignal): Promise<PageProgram> {
   return inScratch('bundle', async (scratch) => {
     const order: BundleOrder = { scratch };
-    const notes = await askProcess<PageNotes>('bundle-worker.ts', order, signal);
+    const notes = await askProcess<PageNotes>('build/bundle-worker.ts', order, { signal });
     return store.keep('pages', key, join(scratch, 'site'), notes);
   });
 }

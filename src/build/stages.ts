@@ -11,5 +11,16 @@ export function lap(stage: string): void {
   since = now;
 }
 
+/** Seconds of the stages that have ended. */
+export function lapsSoFar(): Readonly<Record<string, number>> {
+  return { ...seconds };
+}
+
+/** Takes over the stages that another process has gone through up to now. */
+export function takeLaps(laps: Readonly<Record<string, number>>): void {
+  Object.assign(seconds, laps);
+  since = performance.now();
+}
+
 if (file !== undefined)
   process.once('exit', () => writeFileSync(file, `${JSON.stringify(seconds)}\n`));

@@ -1,20 +1,21 @@
 import { relative } from 'node:path';
 import { parseArgs } from 'node:util';
-import type { Book } from '../book/types.ts';
 import { finishSite } from '../build/finish-site.ts';
+import { partStore } from '../build/keep-pages.ts';
 import { clearLeftFiles } from '../build/left-files.ts';
 import { NotBuilt } from '../build/not-built.ts';
-import { type ComingProgram, comingProgram } from '../build/page-program.ts';
-import { programKey } from '../build/part-key.ts';
-import { projectPages } from '../build/project-pages.ts';
+import { askProcess } from '../build/own-process.ts';
+import { makeProjectPages } from '../build/project-pages.ts';
+import type { Ready } from '../build/ready.ts';
 import { putBack } from '../build/replace-folder.ts';
-import { clearScratch } from '../build/scratch.ts';
+import { clearScratch, inScratch } from '../build/scratch.ts';
+import { takeLaps } from '../build/stages.ts';
 import { endSearch } from '../build/write-search.ts';
-import { suggest } from '../read/nearest.ts';
-import { cacheDir, contentDir, contentDirProblem, siteDir, workDir } from '../site/folders.ts';
+import { cacheDir, contentDirProblem, siteDir, workDir } from '../site/folders.ts';
 import { aloneInWork } from '../site/work-lock.ts';
-import { countProblems, plural } from './print-problems.ts';
-import { hasErrors, readyContent } from './ready-content.ts';
+import type { ReadyOptions } from './make-ready.ts';
+import { plural } from './print-problems.ts';
+import type { ReadyAnswer } from './ready-worker.ts';
 import { tellFailure } from './tell-failure.ts';
 
 const HELP = `npm run build [-- --verify]
@@ -47,17 +48,23 @@ export async function main(args: readonly string[]): Promise<number> {
   return (await buildSite(options)) === undefined ? 1 : 0;
 }
 
-/** Builds into a new folder and swaps it in. Returns the book it was built from, or undefined when it was refused. */
-export async function buildSite(options: BuildOptions = {}): Promise<Book | undefined> {
-  const noDir = contentDirProblem();
-  if (noDir) return refuse(noDir);
-  const done = await aloneInWork('build', async () => ({ book: await buildAlone(options) }), {
-    sharesCache: options.only !== undefined,
-  });
-  return 'busy' in done ? refuse(`${done.busy}\nNothing was built.`) : done.book;
+/** What of a built site whoever serves it has to know. */
+export interface Built {
+  /** Its public address. */
+  readonly address: string;
 }
 
-async function buildAlone(options: BuildOptions): Promise<Book | undefined> {
+/** Builds into a new folder and swaps it in. Returns undefined when it was refused. */
+export async function buildSite(options: BuildOptions = {}): Promise<Built | undefined> {
+  const noDir = contentDirProblem();
+  if (noDir) return refuse(noDir);
+  const done = await aloneInWork('build', async () => ({ built: await buildAlone(options) }), {
+    sharesCache: options.only !== undefined,
+  });
+  return 'busy' in done ? refuse(`${done.busy}\nNothing was built.`) : done.built;
+}
+
+async function buildAlone(options: BuildOptions): Promise<Built | undefined> {
   const asItWas = `Nothing was built; ${shown} is as it was.`;
   try {
     await putBack(siteDir, workDir);
@@ -73,46 +80,36 @@ async function buildAlone(options: BuildOptions): Promise<Book | undefined> {
   }
 }
 
-async function buildOrThrow(options: BuildOptions): Promise<Book> {
-  const program = comingProgram(await programKey(contentDir));
-  try {
-    return await buildWith(program, options);
-  } finally {
-    await program.stop();
-  }
+async function buildOrThrow({
+  verify = false,
+  only,
+  joining = false,
+}: BuildOptions): Promise<Built> {
+  const started = performance.now();
+  return inScratch('shared', async (shared) => {
+    const ready = await askReady({ verify, only, joining, shared });
+    takeLaps(ready.stages);
+    if (only) await makeProjectPages(ready, shared);
+    else await finishSite(ready, shared);
+    if (!only) await partStore.prune(ready.ids);
+    console.log(toldOf(ready, only !== undefined, (performance.now() - started) / 1000));
+    return { address: ready.site.address };
+  });
 }
 
-async function buildWith(
-  program: ComingProgram,
-  { verify = false, only, joining }: BuildOptions,
-): Promise<Book> {
-  const started = performance.now();
-  const ready = await readyContent({ verify, only });
-  const { book, problems } = ready;
-  if (hasErrors(problems)) throw new NotBuilt(`${countProblems(problems)}.`);
-  const ids = book.projects.map(({ id }) => id);
-  const unknown = only?.find((id) => !ids.includes(id));
-  if (unknown !== undefined)
-    throw new NotBuilt(
-      `There is no project "${unknown}": ${suggest(unknown, ids) ?? ids.join(', ')}`,
-    );
+async function askReady(options: ReadyOptions): Promise<Ready> {
+  const { signal } = new AbortController();
+  const answer = await askProcess<ReadyAnswer>('cli/ready-worker.ts', options, { signal });
+  if ('refused' in answer) throw new NotBuilt(answer.refused);
+  return answer.ready;
+}
 
-  const pages = await projectPages(only ?? ids, ready);
-  if (joining && pages.missing.length > 0) throw new NotBuilt(notMade(pages.missing));
-  await program.use(async (program) => {
-    if (only) await pages.make(program, 'all');
-    else await finishSite(ready, pages, program);
-  });
-  if (!only) await pages.prune();
-  const entries = book.projects.reduce((count, project) => count + project.entries.length, 0);
-  const took = `in ${((performance.now() - started) / 1000).toFixed(1)} s`;
-  const made = pages.missing.length;
-  console.log(
-    only
-      ? `Made the pages of ${plural(made, 'project')}, ${took}.`
-      : `Built ${shown}: ${plural(ids.length, 'project')}, ${plural(entries, 'entry', 'entries')}, ${took}${made < ids.length ? `; made anew: ${made === 0 ? 'none' : pages.missing.join(', ')}` : ''}.`,
-  );
-  return book;
+function toldOf({ ids, entries, missing }: Ready, partly: boolean, seconds: number): string {
+  const took = `in ${seconds.toFixed(1)} s`;
+  if (partly) return `Made the pages of ${plural(missing.length, 'project')}, ${took}.`;
+  const anew = missing.length === 0 ? 'none' : missing.map(({ id }) => id).join(', ');
+  const what = missing.length < ids.length ? `; made anew: ${anew}` : '';
+  return `Built ${shown}: ${plural(ids.length, 'project')}, ${plural(entries, 'entry', 'entries')}, ${took}${what}.`;
 }
 
 function readArguments(args: readonly string[]): BuildOptions | 'help' | undefined {
@@ -129,11 +126,6 @@ function readArguments(args: readonly string[]): BuildOptions | 'help' | undefin
   } catch {
     return undefined;
   }
-}
-
-function notMade(missing: readonly string[]): string {
-  const lines = missing.map((id) => `  npm run build -- --only ${id}`);
-  return `There are no pages of ${missing.join(', ')} as the content is now. Make them with the same WITNESSMARK_CACHE:\n${lines.join('\n')}`;
 }
 
 function refuse(message: string): undefined {

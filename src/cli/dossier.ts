@@ -47,8 +47,9 @@ export async function main(
 }
 
 async function printAll(browser: Browser, wanted: DossierArguments): Promise<number> {
-  const book = wanted.built ? await openBook(contentDir, { now: new Date() }) : await buildSite();
-  if (book?.site === undefined) return 1;
+  if (!wanted.built && (await buildSite()) === undefined) return 1;
+  const book = await openBook(contentDir, { now: new Date() });
+  if (book.site === undefined) return 1;
   const { address } = book.site;
   const chosen = book.projects.filter(
     ({ id }) => wanted.projects.length === 0 || wanted.projects.includes(id),

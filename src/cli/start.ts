@@ -4,12 +4,12 @@ import { buildSite } from './build.ts';
 
 /** Checks and builds the site, then serves it on a free port and prints the address. */
 export async function main(): Promise<number> {
-  const book = await buildSite();
-  if (book === undefined) return 1;
+  const built = await buildSite();
+  if (built === undefined) return 1;
 
   process.env.WITNESSMARK_OUT = siteDir;
   const server = await preview({ logLevel: 'error' });
-  const path = new URL(book.site?.address ?? 'https://site.invalid/').pathname;
+  const path = new URL(built.address).pathname;
   console.log(`\nOpen  http://localhost:${server.port}${path}\nStop with Ctrl+C.`);
   await server.closed();
   return 0;

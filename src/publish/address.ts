@@ -11,7 +11,7 @@ export interface Addresses {
   method(): string;
   search(): string;
   /** The feed of entries of the site or of a project, or an archive of it. */
-  feed(kind?: FeedKind, project?: Project, archive?: number): string;
+  feed(kind?: FeedKind, project?: Pick<Project, 'id'>, archive?: number): string;
   project(project: Project): string;
   log(project: Project): string;
   /** The index, as at the back of a handbook. */
@@ -85,7 +85,7 @@ export interface Addresses {
 /** Addresses of a site that is published at `address`, which may be a folder of a host. */
 export function addressesOf(address: string): Addresses {
   const base = new URL(address).pathname;
-  const inProject = (project: Project, path = '') => `${base}${project.id}/${path}`;
+  const inProject = (project: Pick<Project, 'id'>, path = '') => `${base}${project.id}/${path}`;
   const to: Addresses = {
     home: () => base,
     method: () => `${base}method/`,

@@ -3,16 +3,8 @@ import type { Site } from '../model/kinds.ts';
 import { tongueOf } from '../words/words.ts';
 import type { Addresses } from './address.ts';
 import { type FeedItem, writeFeed } from './atom-document.ts';
-import { contentLanguage } from './content-language.ts';
-import {
-  archiveBefore,
-  archivesOf,
-  type EntryFeed,
-  entriesIn,
-  entryId,
-  type FeedEntry,
-} from './entry-feed.ts';
-import { markOver, showMark } from './ledger-marks.ts';
+import { archiveBefore, archivesOf, type EntryFeed, entriesIn } from './entry-feed.ts';
+import type { FeedEntry } from './feed-entry.ts';
 
 /** What a feed is written with. */
 export interface FeedContext {
@@ -29,7 +21,7 @@ export function atomFeed(feed: EntryFeed, context: FeedContext): string {
   const { site, to, archive } = context;
   const told = entriesIn(feed, archive);
   const home = to.absolute(feed.home);
-  const address = (of: number | undefined) => to.absolute(feed.path('atom', of));
+  const address = (of: number | undefined) => to.absolute(to.feed('atom', feed.project, of));
   const before = archiveBefore(feed, archive);
   const head = {
     id: home,
@@ -55,38 +47,24 @@ export function atomFeed(feed: EntryFeed, context: FeedContext): string {
   );
 }
 
-function feedItem(told: FeedEntry, author: string, { site, to, htmlOf }: FeedContext): FeedItem {
-  const { project, entry, at } = told;
-  const builder = project.info.builder ?? site.builder;
-  const language = contentLanguage(site, project, entry);
+function feedItem(told: FeedEntry, author: string, { site, htmlOf }: FeedContext): FeedItem {
   const { feed } = tongueOf(site.language).words.log.sharing;
   return {
-    id: entryId(told, site, to),
-    title: entry.title,
-    published: at,
-    updated: at,
-    author: builder === author ? undefined : builder,
-    language: language === site.language ? undefined : language,
-    category: { term: project.id, label: project.info.name },
-    alternate: to.absolute(to.entry(project, entry)),
-    related: project.marks && { title: feed.marks, href: to.absolute(to.marks(project)) },
-    summary: entry.summary,
-    content: entryContent(told, { site, to, htmlOf }),
+    id: told.id,
+    title: told.title,
+    published: told.at,
+    updated: told.at,
+    author: told.builder === author ? undefined : told.builder,
+    language: told.language,
+    category: { term: told.project.id, label: told.project.name },
+    alternate: told.address,
+    related: told.marks === undefined ? undefined : { title: feed.marks, href: told.marks },
+    summary: told.summary,
+    content: entryContent(told, htmlOf),
   };
 }
 
 /** The summary, the entry as it stands on its page, and the mark over its rows. */
-export function entryContent(told: FeedEntry, { site, to, htmlOf }: FeedContext): string {
-  return `<p>${escapeXml(told.entry.summary)}</p>\n${htmlOf(told)}${marked(told, site, to)}`;
-}
-
-/** The mark that closed over the rows of the entry's day; an entry since the newest mark has none yet. */
-function marked({ project, entry }: FeedEntry, site: Site, to: Addresses) {
-  const mark = markOver(project, entry.date);
-  if (mark === undefined) return '';
-  const { words, tag } = tongueOf(site.language);
-  const { feed } = words.log.sharing;
-  const { rows, root, date } = showMark(mark, tag);
-  const address = escapeXml(to.absolute(to.marks(project)));
-  return `\n<p>${escapeXml(feed.marked(date))}: <a href="${address}">${escapeXml(feed.mark(rows, root))}</a></p>`;
+export function entryContent(told: FeedEntry, htmlOf: FeedContext['htmlOf']): string {
+  return `<p>${escapeXml(told.summary)}</p>\n${htmlOf(told)}${told.marked}`;
 }

@@ -1,8 +1,5 @@
-import type { Book } from '../book/types.ts';
-import type { Site } from '../model/kinds.ts';
-import type { Addresses } from './address.ts';
 import { atomFeed, type FeedContext } from './atom.ts';
-import { archivesOf, projectFeed, siteFeed } from './entry-feed.ts';
+import { archivesOf, type EntryFeed } from './entry-feed.ts';
 import { jsonFeed } from './json-feed.ts';
 
 /** A document of a feed, with its path on the host. */
@@ -11,22 +8,23 @@ export interface FeedFile {
   readonly text: string;
 }
 
-/** Every document of the site's feed and of each project's, in both formats. */
+/** Every document of the feeds, in both formats. */
 export function feedFiles(
-  book: Book,
-  site: Site,
-  context: { readonly to: Addresses; readonly htmlOf: FeedContext['htmlOf'] },
+  feeds: readonly EntryFeed[],
+  context: Omit<FeedContext, 'archive'>,
 ): readonly FeedFile[] {
-  const { to, htmlOf } = context;
-  const feeds = [
-    siteFeed(book, site, to),
-    ...book.projects.map((project) => projectFeed(project, site, to)),
-  ];
+  const { to } = context;
   return feeds.flatMap((feed) => {
     const archives = Array.from({ length: archivesOf(feed) }, (_, index) => index + 1);
     return [undefined, ...archives].flatMap((archive) => [
-      { path: feed.path('atom', archive), text: atomFeed(feed, { site, to, archive, htmlOf }) },
-      { path: feed.path('json', archive), text: jsonFeed(feed, { site, to, archive, htmlOf }) },
+      {
+        path: to.feed('atom', feed.project, archive),
+        text: atomFeed(feed, { ...context, archive }),
+      },
+      {
+        path: to.feed('json', feed.project, archive),
+        text: jsonFeed(feed, { ...context, archive }),
+      },
     ]);
   });
 }

@@ -1,10 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { openBook } from '../../src/book/open.ts';
-import type { Entry } from '../../src/book/types.ts';
 import { escapeXml } from '../../src/draw/svg.ts';
 import { addressesOf } from '../../src/publish/address.ts';
 import { atomFeed } from '../../src/publish/atom.ts';
-import { siteFeed } from '../../src/publish/entry-feed.ts';
+import { entryFeeds } from '../../src/publish/entry-feed.ts';
 import { plainHtml } from '../../src/publish/plain-html.ts';
 import { wordsOf } from '../../src/words/words.ts';
 import { type Changes, inContentFolder, NOON } from '../check/content-folder.ts';
@@ -13,12 +12,14 @@ async function feedOf(changes: Changes): Promise<string> {
   const book = await inContentFolder(changes, (folder) => openBook(folder, { now: NOON }));
   if (book.site === undefined) throw new Error('the folder has no site');
   const to = addressesOf(book.site.address);
-  const htmlOf = ({ entry: { title } }: { entry: Entry }) =>
+  const htmlOf = ({ title }: { title: string }) =>
     plainHtml(`<p>Text of ${escapeXml(title)}.</p>`, {
       address: 'https://shed.example/',
       words: wordsOf('en'),
     });
-  return atomFeed(siteFeed(book, book.site, to), { site: book.site, to, htmlOf });
+  const [feed] = entryFeeds(book, book.site, to);
+  if (feed === undefined) throw new Error('the site has no feed');
+  return atomFeed(feed, { site: book.site, to, htmlOf });
 }
 
 const entry = (title: string, date: string) =>

@@ -6,8 +6,7 @@ import {
   archiveBefore,
   archivesOf,
   entriesIn,
-  entryId,
-  siteFeed,
+  entryFeeds,
 } from '../../src/publish/entry-feed.ts';
 import { feedFiles } from '../../src/publish/feed-files.ts';
 import { type Changes, inContentFolder, NOON } from '../check/content-folder.ts';
@@ -25,7 +24,10 @@ async function feedWith(count: number, changes: Changes = {}) {
   );
   if (book.site === undefined) throw new Error('the folder has no site');
   const to = addressesOf(book.site.address);
-  return { book, site: book.site, to, feed: siteFeed(book, book.site, to) };
+  const feeds = entryFeeds(book, book.site, to);
+  const [feed] = feeds;
+  if (feed === undefined) throw new Error('the site has no feed');
+  return { site: book.site, to, feeds, feed };
 }
 
 describe('the documents of a feed', () => {
@@ -35,11 +37,11 @@ describe('the documents of a feed', () => {
       const { feed } = await feedWith(count);
       const dates: string[] = [];
       for (let at: number | undefined, more = true; more; ) {
-        dates.push(...entriesIn(feed, at).map((told) => told.entry.date));
+        dates.push(...entriesIn(feed, at).map((told) => told.date));
         at = archiveBefore(feed, at);
         more = at !== undefined;
       }
-      expect(dates).toEqual(feed.entries.map((told) => told.entry.date).reverse());
+      expect(dates).toEqual(feed.entries.map((told) => told.date).reverse());
       expect(dates).toHaveLength(count);
       expect(entriesIn(feed, undefined).length).toBeGreaterThanOrEqual(Math.min(count, ARCHIVED));
     },
@@ -48,15 +50,15 @@ describe('the documents of a feed', () => {
   test('keep an archive as it was when an entry is added', async () => {
     const before = await feedWith(2 * ARCHIVED);
     const after = await feedWith(2 * ARCHIVED + 4);
-    const first = ({ feed }: typeof before) => entriesIn(feed, 1).map((told) => told.entry.slug);
+    const first = ({ feed }: typeof before) => entriesIn(feed, 1).map((told) => told.file);
     expect(archivesOf(before.feed)).toBe(1);
     expect(first(after)).toEqual(first(before));
   });
 
   test('lead from one to the next and back, by RFC 5005', async () => {
-    const { book, site, to } = await feedWith(3 * ARCHIVED);
+    const { feeds, site, to } = await feedWith(3 * ARCHIVED);
     const files = new Map(
-      feedFiles(book, site, { to, htmlOf: () => '' }).map(({ path, text }) => [path, text]),
+      feedFiles(feeds, { site, to, htmlOf: () => '' }).map(({ path, text }) => [path, text]),
     );
     const links = (path: string) =>
       [
@@ -88,9 +90,8 @@ describe('the documents of a feed', () => {
 
 describe('the id of an entry', () => {
   const idWith = async (yaml: string) => {
-    const { feed, site, to } = await feedWith(1, { 'site.yaml': ['builder:', `${yaml}builder:`] });
-    const [told] = feed.entries;
-    return told && entryId(told, site, to);
+    const { feed } = await feedWith(1, { 'site.yaml': ['builder:', `${yaml}builder:`] });
+    return feed.entries[0]?.id;
   };
 
   test('is of the host, the day and the file name', async () => {

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { openBook } from '../../src/book/open.ts';
 import { addressesOf } from '../../src/publish/address.ts';
 import { atomFeed } from '../../src/publish/atom.ts';
-import { siteFeed } from '../../src/publish/entry-feed.ts';
+import { entryFeeds } from '../../src/publish/entry-feed.ts';
 import { markOver, newestMark, showMark, signedBy } from '../../src/publish/ledger-marks.ts';
 import { sitePages } from '../../src/publish/sitemap.ts';
 import type { Day } from '../../src/time/day.ts';
@@ -43,7 +43,8 @@ test('a mark is shown with its rows, its day, its root, and who signed it', () =
 });
 
 test('the feed gives size and root with each entry, and a related link to the page of marks', () => {
-  const feed = atomFeed(siteFeed(book, site, to), { site, to, htmlOf: () => '' });
+  const [whole] = entryFeeds(book, site, to);
+  const feed = whole && atomFeed(whole, { site, to, htmlOf: () => '' });
   const root = Buffer.from(newestMark(press)?.root ?? []).toString('base64');
   expect(feed).toContain(
     '<link rel="related" type="text/html" title="Marks" href="https://shed.example/press/marks/"/>',

@@ -1,0 +1,25 @@
+import type { Book } from '../book/types.ts';
+import { wholeNumbers } from '../dossier/identity.ts';
+import { addressesOf } from '../publish/address.ts';
+import { entryFeeds } from '../publish/entry-feed.ts';
+import { searchedPages } from '../publish/search-page.ts';
+import { tongueOf } from '../words/words.ts';
+import type { ToldOutside } from './ready.ts';
+
+/** What a build has to know of the content once pages are made, as plain data. Throws for content without a site. */
+export function toldOutside({ site, projects, ...book }: Book): ToldOutside {
+  if (site === undefined) throw new Error('this is our bug: a sound content folder has a site');
+  const to = addressesOf(site.address);
+  const whole = { site, projects, ...book };
+  return {
+    site,
+    ids: projects.map(({ id }) => id),
+    entries: projects.reduce((count, project) => count + project.entries.length, 0),
+    searched: searchedPages(whole, to, tongueOf(site.language).tag),
+    feeds: entryFeeds(whole, site, to),
+    // The numbers that say which machine it is, whole.
+    secrets: projects
+      .flatMap((project) => [project.info.machine.identity, ...wholeNumbers(project)])
+      .filter((text) => text !== undefined),
+  };
+}
