@@ -4,25 +4,25 @@ import { keepPages, type Part, partStore } from './keep-pages.ts';
 import { NotBuilt } from './not-built.ts';
 import { comingProgram } from './page-program.ts';
 import { programKey } from './part-key.ts';
+import { readFinished } from './read-finished.ts';
 import type { Ready } from './ready.ts';
 import { type KeepPages, renderParts } from './render-parts.ts';
-import { writeSearch } from './write-search.ts';
 
 /** Makes the pages of projects that are missing, those apart that were made in `shared` on the way. Throws with what a page says that breaks. */
 export async function makeProjectPages(ready: Ready, shared: string): Promise<void> {
-  const { missing, beside, texts } = ready;
+  const { missing, beside } = ready;
   const keep: KeepPages = async (site, share, texts) => {
     // Pages of content that was not checked must not go under the name of what was.
     await stillSame(ready);
     await keepPages(site, share, texts);
   };
   if (beside.length > 0) {
-    for (const { id } of beside) await writeSearch(shared, ready, id);
-    return keep(shared, beside, texts);
+    const ids = beside.map(({ id }) => id);
+    return keep(shared, beside, await readFinished(shared, ids, ready));
   }
   if (missing.length === 0) return;
   const program = comingProgram(await programKey(contentDir));
-  await program.use((program) => renderParts(program, missing, { searched: ready, keep }));
+  await program.use((program) => renderParts(program, missing, { outside: ready, keep }));
 }
 
 /** The finished pages of all projects. */

@@ -1,7 +1,6 @@
 import type { Site } from '../model/kinds.ts';
 import type { EntryFeed } from '../publish/entry-feed.ts';
 import type { SearchedPage } from '../publish/search-page.ts';
-import type { EntryTexts } from './entry-texts.ts';
 
 /** A project whose pages are asked for. */
 export interface WantedPart {
@@ -36,8 +35,6 @@ export interface Ready extends ToldOutside {
   readonly missing: readonly WantedPart[];
   /** Those of the missing ones whose pages were made beside those that belong to no project. */
   readonly beside: readonly WantedPart[];
-  /** Texts of their entries. */
-  readonly texts: EntryTexts;
   /** What the content's files looked like before they were read. */
   readonly before: readonly (readonly [path: string, stamp: string])[];
   /** Seconds of the stages so far. */

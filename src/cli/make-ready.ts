@@ -62,12 +62,12 @@ export async function makeReady(
   const parts = await findParts(only ?? ids, state);
   if (joining && parts.missing.length > 0) throw new NotBuilt(notMade(parts.missing));
   const beside = only ? [] : parts.quick;
-  const texts = await program.use((program) =>
-    only ? Promise.resolve({}) : renderSharedPages(shared, program, { content, beside }),
-  );
+  await program.use(async (program) => {
+    if (!only) await renderSharedPages(shared, program, { content, beside });
+  });
   lap('pages');
   return {
-    ...{ ...toldOutside(book), ...parts, beside, texts },
+    ...{ ...toldOutside(book), ...parts, beside },
     ...{ before: [...before], stages: lapsSoFar() },
   };
 }
