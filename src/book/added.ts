@@ -7,6 +7,7 @@ import type { Day } from '../time/day.ts';
 import type { Minutes } from '../time/duration.ts';
 import type { Words } from '../words/words.ts';
 import type { Figure, FigureRow } from './figure.ts';
+import { oncePer } from './once.ts';
 import type { Entry, Project, View } from './types.ts';
 
 /** What happened since the entry before, and the counts up to the entry's own day. */
@@ -59,11 +60,17 @@ function fittedOn({ parts, day }: View): FigureRow[] {
 }
 
 function readingsOn(project: Project, day: Day): FigureRow[] {
-  const names = new Map(project.specs.map(({ id, name }) => [id, name]));
-  return project.readings
-    .filter(({ reading }) => standsOn(reading, day))
-    .map(({ reading: { id, date, spec } }) => ({ id, date, what: names.get(spec) ?? spec }));
+  return readingRows(project).flatMap(({ reading, row }) => (standsOn(reading, day) ? [row] : []));
 }
+
+/** The readings as rows of a figure: one of each for all entries, since an old log has thousands. */
+const readingRows = oncePer((project: Project) => {
+  const names = new Map(project.specs.map(({ id, name }) => [id, name]));
+  return project.readings.map(({ reading }) => {
+    const { id, date, spec } = reading;
+    return { reading, row: { id, date, what: names.get(spec) ?? spec } };
+  });
+});
 
 /** Rows that began to count between two days, and those that ceased to, taken back. */
 function changes<Row extends FigureRow & Standing>(

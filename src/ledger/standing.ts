@@ -10,8 +10,9 @@ export interface Standing {
 
 /** Whether a row counts on a day: it has happened, has been written down, and has not been replaced. */
 export function standsOn(row: Standing & { readonly date?: Day | undefined }, day: Day): boolean {
-  const begun = [row.date, row.since].every((start) => start === undefined || start <= day);
-  return begun && (row.until === undefined || row.until > day);
+  if (row.date !== undefined && row.date > day) return false;
+  if (row.since !== undefined && row.since > day) return false;
+  return row.until === undefined || row.until > day;
 }
 
 /** Whether no later row has replaced it. */

@@ -53,11 +53,11 @@ function withoutDrawings(html: string): string {
   return kept + html.slice(from);
 }
 
-/** Tags alone. A cell, or what has an address of its own, is a word of its own, which the library can't see without its attributes. */
+/** Tags alone. A cell, a term, what is said of it, or what has an address of its own, is a word of its own, which the library can't see without its attributes. */
 function bare(html: string): string {
   return html
     .replace(/<([a-z][\w-]*)\s((?:"[^"]*"|'[^']*'|[^"'>])*)>/gi, (_, name, attributes) =>
       /\bid="/.test(attributes) ? ` <${name}>` : `<${name}>`,
     )
-    .replaceAll(/<\/t[dh]>/g, '$& ');
+    .replaceAll(/<\/(?:t[dh]|dt|dd|summary)>/g, '$& ');
 }

@@ -31,10 +31,10 @@ describe('what is searched of a page', () => {
     expect(
       partOf(`<p>a ${working('3 h', `rows ${working('2 h', 'r-2')} more`)} b</p>${group}`),
     ).toBe(
-      '<p>a <details><summary>3 h</summary></details> b</p><details><summary>May</summary><p>r-1</p></details>',
+      '<p>a <details><summary>3 h</summary> </details> b</p><details><summary>May</summary> <p>r-1</p></details>',
     );
     expect(partOf(`${working('1', 'x')}${working('2', 'y')}`)).toBe(
-      '<details><summary>1</summary></details><details><summary>2</summary></details>',
+      '<details><summary>1</summary> </details><details><summary>2</summary> </details>',
     );
   });
 
@@ -47,6 +47,10 @@ describe('what is searched of a page', () => {
   test('keeps cells and rows apart that nothing else keeps apart', () => {
     const words = partOf('<tr id="r-5"><th>Row</th><th>Date</th><td>r-5</td></tr><b id="x">y</b>');
     expect(words.replaceAll(/<[^>]*>/g, '')).toBe(' Row Date r-5  y');
+    const terms = partOf(
+      '<dl><div><dt>Source</dt><dd>bought</dd></div><div><dt>Phase</dt></div></dl>',
+    );
+    expect(terms.replaceAll(/<[^>]*>/g, '')).toBe('Source bought Phase ');
   });
 
   test('of a page without a main part is our mistake', () => {
