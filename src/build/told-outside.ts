@@ -7,16 +7,16 @@ import { tongueOf } from '../words/words.ts';
 import type { ToldOutside } from './ready.ts';
 
 /** What a build has to know of the content once pages are made, as plain data. Throws for content without a site. */
-export function toldOutside({ site, projects, ...book }: Book): ToldOutside {
+export function toldOutside(book: Book): ToldOutside {
+  const { site, projects } = book;
   if (site === undefined) throw new Error('this is our bug: a sound content folder has a site');
   const to = addressesOf(site.address);
-  const whole = { site, projects, ...book };
   return {
     site,
     ids: projects.map(({ id }) => id),
     entries: projects.reduce((count, project) => count + project.entries.length, 0),
-    searched: searchedPages(whole, to, tongueOf(site.language).tag),
-    feeds: entryFeeds(whole, site, to),
+    searched: searchedPages(book, to, tongueOf(site.language).tag),
+    feeds: entryFeeds(book, site, to),
     // The numbers that say which machine it is, whole.
     secrets: projects
       .flatMap((project) => [project.info.machine.identity, ...wholeNumbers(project)])

@@ -66,10 +66,9 @@ export async function makeReady(
     if (!only) await renderSharedPages(shared, program, { content, beside });
   });
   lap('pages');
-  return {
-    ...{ ...toldOutside(book), ...parts, beside },
-    ...{ before: [...before], stages: lapsSoFar() },
-  };
+  const { asked, missing } = parts;
+  const upToNow = { before: [...before], stages: lapsSoFar() };
+  return { ...toldOutside(book), asked, missing, beside, ...upToNow };
 }
 
 /** Looks for addresses that vanished, and makes the photos that are to be published. */
