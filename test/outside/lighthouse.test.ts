@@ -64,7 +64,7 @@ describe('Lighthouse', () => {
     `lapwing/costs/${project && yearsOf(project.costs).at(-1)}/`,
   ];
 
-  test.for(pages)('gives /%s full marks four times', { retry: 3 }, async (path, { skip }) => {
+  test.for(pages)('gives /%s full marks four times', { retry: 1 }, async (path, { skip }) => {
     skip(noBrowser !== undefined, noBrowser);
     const { scores, lost } = await judge(site.address + path);
     expect({ scores, lost: scores.every((score) => score === 100) ? [] : lost }).toEqual({
