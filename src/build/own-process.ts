@@ -8,12 +8,13 @@ type Told<Answer> = { readonly answer: Answer } | { readonly failure: Failure };
 /** What of an error goes from one process to another: what the machine says that it refused, too. */
 type Failure = Pick<NodeJS.ErrnoException, 'message' | 'code' | 'path' | 'syscall'> & {
   readonly dest?: string | undefined;
+  readonly cause?: Failure | undefined;
 };
 
 /** How a process is run. */
 interface Running {
   /** Ends it. */
-  readonly signal: AbortSignal;
+  readonly signal?: AbortSignal;
   /** For Node and V8. */
   readonly flags?: readonly string[];
 }
@@ -22,7 +23,7 @@ interface Running {
 export function askProcess<Answer>(
   file: string,
   order: object,
-  { signal, flags = [] }: Running,
+  { signal, flags = [] }: Running = {},
 ): Promise<Answer> {
   return new Promise((done, reject) => {
     const child = fork(resolve('src', file), {
@@ -38,7 +39,7 @@ export function askProcess<Answer>(
     child.once('error', reject);
     child.once('close', (code, killed) => {
       if (told && 'answer' in told) done(told.answer);
-      else if (told) reject(Object.assign(new Error(told.failure.message), told.failure));
+      else if (told) reject(errorOf(told.failure));
       else reject(new Error(`${file} ended early (${killed ?? code})`));
     });
   });
@@ -59,6 +60,10 @@ export async function answerOnce<Order, Answer>(
   process.send?.(told, () => process.disconnect());
 }
 
-function failureOf({ message, code, path, dest, syscall }: Failure): Failure {
-  return { message, code, path, dest, syscall };
+function failureOf({ message, code, path, dest, syscall, cause }: Failure): Failure {
+  return { message, code, path, dest, syscall, cause: cause && failureOf(cause) };
+}
+
+function errorOf({ cause, ...failure }: Failure): Error {
+  return Object.assign(new Error(failure.message, { cause: cause && errorOf(cause) }), failure);
 }

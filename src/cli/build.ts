@@ -98,8 +98,7 @@ async function buildOrThrow({
 }
 
 async function askReady(options: ReadyOptions): Promise<Ready> {
-  const { signal } = new AbortController();
-  const answer = await askProcess<ReadyAnswer>('cli/ready-worker.ts', options, { signal });
+  const answer = await askProcess<ReadyAnswer>('cli/ready-worker.ts', options);
   if ('refused' in answer) throw new NotBuilt(answer.refused);
   return answer.ready;
 }
