@@ -53,7 +53,7 @@ const PLANNED = 23;
 const WORKED = 31;
 const FORECAST = 39;
 const ROW = 48;
-const WAIT = 25;
+const WAIT = 30;
 /** Month names come again so often that one line of them is on a phone's screen. */
 const ROWS_PER_AXIS = 12;
 
