@@ -5,6 +5,9 @@ import { requiredFields, shapeOf } from '../write/kind-fields.ts';
 import { knownValues } from '../write/known-values.ts';
 import { kindNames, kindOf } from './add-arguments.ts';
 
+/** What a shell takes as it is: an id of a record that is wrong may hold anything, also what a shell would run. */
+const PLAIN = /^[\p{L}\p{N}_.:+-]+$/u;
+
 /** Prints what can stand at the end of the words typed so far, one a line; the shell picks what begins like the last. */
 export async function printCandidates(words: readonly string[]): Promise<number> {
   const before = words.slice(0, -1);
@@ -25,7 +28,7 @@ export async function printCandidates(words: readonly string[]): Promise<number>
     const options = [...Object.keys(shapeOf(kind)), 'project', 'dry', 'yes'];
     return [...requiredFields(kind).flatMap(values), ...options.map((field) => `--${field}`)];
   };
-  console.log([...new Set(found())].join('\n'));
+  console.log([...new Set(found())].filter((word) => PLAIN.test(word)).join('\n'));
   return 0;
 }
 
@@ -48,10 +51,11 @@ const SCRIPTS: Readonly<Record<string, (home: string) => string>> = {
   bash: (home) => `# eval "$(npm run -s add -- --completion bash)"
 ledger-add() { npm --prefix ${home} run -s add -- "$@"; }
 _ledger_add() {
-  local words
-  words=$(ledger-add --candidates "\${COMP_WORDS[@]:1:COMP_CWORD}" 2>/dev/null)
-  local IFS=$'\\n'
-  COMPREPLY=($(compgen -W "$words" -- "\${COMP_WORDS[COMP_CWORD]}"))
+  local word
+  COMPREPLY=()
+  while IFS= read -r word; do
+    [[ $word == "\${COMP_WORDS[COMP_CWORD]}"* ]] && COMPREPLY+=("$word")
+  done < <(ledger-add --candidates "\${COMP_WORDS[@]:1:COMP_CWORD}" 2>/dev/null)
 }
 complete -F _ledger_add ledger-add`,
   zsh: (home) => `# eval "$(npm run -s add -- --completion zsh)"

@@ -18,7 +18,7 @@ const TOLD: Readonly<Record<string, (path: string) => string>> = {
   ENOTDIR: (path) => `${path} can't be reached: a part of its path is no folder.`,
   EISDIR: (path) => `${path} is a folder where a file is needed.`,
   EEXIST: (path) => `${path} is there already, and is no folder.`,
-  ELOOP: (path) => `${path} is a link that leads in a circle.`,
+  ELOOP: (path) => `${path} is a link that leads in a circle, or stands where a file is needed. Remove it.`,
   EXDEV: (path) => `${path} can't be moved to another disk.`,
   ENOTEMPTY: (path) => `${path} can't be replaced: something was put there meanwhile. Try again.`,
   ENAMETOOLONG: (path) => `${path} has a name that is too long for this disk.`,

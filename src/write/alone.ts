@@ -1,4 +1,4 @@
-import { finish } from './journal.ts';
+import { finish } from './commit.ts';
 import { type Busy, withLock } from './lock.ts';
 
 /** Does something as the only one who writes in a content folder, once what a killed process had begun there is brought to its end. */

@@ -6,11 +6,14 @@ import { type ReadProject, readContent } from '../read/content.ts';
 import { type Problem, problemAt } from '../read/problem.ts';
 import type { RawRecord } from '../read/raw.ts';
 import { alone } from './alone.ts';
+import { busyProblem } from './busy-problem.ts';
+import { commit } from './commit.ts';
 import { type Insertion, insert } from './insertion.ts';
-import { bytesOf, type Change, changesOf, commit, hashOf } from './journal.ts';
+import { bytesOf, type Change, hashOf, standingChanges } from './journal.ts';
 import { newProblems } from './new-problems.ts';
 import { cellInTable, fieldInList } from './put-field.ts';
-import { busyProblem, type WriteOptions, type WriteResult } from './write-rows.ts';
+import { steadily } from './steadily.ts';
+import type { WriteOptions, WriteResult } from './write-rows.ts';
 
 /** Fields that a row has none of yet, and the id of the row. */
 export interface Growth {
@@ -29,7 +32,7 @@ export async function growRow(
   options: WriteOptions,
 ): Promise<WriteResult> {
   const result = await alone(contentDir, options.by ?? 'adding fields', () =>
-    growAlone(contentDir, project, growth, options),
+    steadily(project, () => growAlone(contentDir, project, growth, options)),
   );
   return 'busy' in result ? { problems: [busyProblem(project, result.busy)] } : result;
 }
@@ -39,8 +42,8 @@ async function growAlone(
   project: string,
   { kind, fields: { id = '', ...fields } }: Growth,
   { now, by, key }: WriteOptions,
-): Promise<WriteResult> {
-  const earlier = (await changesOf(contentDir)).find(
+): Promise<WriteResult | 'changed'> {
+  const earlier = (await standingChanges(contentDir, project)).find(
     (change) => key !== undefined && change.key === key,
   );
   if (earlier) return { written: earlier.written, warnings: [] };
@@ -91,8 +94,8 @@ async function growAlone(
     written: [row],
     files: [{ file, before: hashOf(bytes), after: hashOf(after), insertions }],
   };
-  await commit(contentDir, change, new Map([[file, after]]));
-  return { written: [row], warnings: problems };
+  const made = await commit(contentDir, change, new Map([[file, after]]));
+  return made === 'made' ? { written: [row], warnings: problems } : made;
 }
 
 function recordOf(project: ReadProject, kind: ListKind, id: string): RawRecord | undefined {

@@ -1,10 +1,10 @@
 import { createHash } from 'node:crypto';
-import { appendFile, readFile, rm, writeFile } from 'node:fs/promises';
+import { appendFile, constants, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { ListKind } from '../model/kinds.ts';
 import type { Insertion } from './insertion.ts';
 import { WRITE_FOLDER } from './lock.ts';
-import { type Fresh, named, placeOf, swapIn, writeBeside, writeWhole } from './swap-in.ts';
+import { named } from './swap-in.ts';
 
 /** A row that was added, and where it stands. */
 export interface Written {
@@ -38,14 +38,6 @@ export interface Change {
   readonly files: readonly FileStep[];
 }
 
-interface Pending {
-  readonly change: Change;
-  readonly swaps: readonly (Fresh & { readonly before: string; readonly after: string })[];
-}
-
-/** A file's bytes as they will be; nothing where it goes. */
-export type NewBytes = ReadonlyMap<string, Uint8Array | undefined>;
-
 /** Hash of a file's bytes; an empty text for no file. */
 export function hashOf(bytes: Uint8Array | undefined): string {
   return bytes === undefined ? '' : createHash('sha256').update(bytes).digest('hex');
@@ -73,78 +65,33 @@ export async function changesOf(contentDir: string): Promise<Change[]> {
   });
 }
 
-/**
- * Makes a change of one or more files. The new files are whole on the disk before the first takes its place, and what is to be done is
- * written down, so that a change that breaks off in between is finished by whoever comes next.
- */
-export async function commit(contentDir: string, change: Change, bytes: NewBytes): Promise<void> {
-  try {
-    await begin(contentDir, change, bytes);
-  } catch (error) {
-    await clearBegun(contentDir);
-    throw error;
-  }
-  await finish(contentDir).catch((error: Error) => {
-    throw Object.assign(error, { begun: true });
-  });
+/** Additions that nobody took back, the oldest first; of one project, or of all. */
+export async function standingChanges(contentDir: string, project?: string): Promise<Change[]> {
+  const changes = await changesOf(contentDir);
+  const undone = new Set(changes.map(({ undoes }) => undoes));
+  return changes.filter(
+    (change) =>
+      change.undoes === undefined &&
+      !undone.has(change.id) &&
+      (project === undefined || change.project === project),
+  );
 }
 
-async function begin(contentDir: string, change: Change, bytes: NewBytes): Promise<void> {
-  const begun = begunOf(contentDir);
-  const names = JSON.stringify(change.files.map(({ file }) => file));
-  await writeFile(begun, names).catch(named(begun));
-  const swaps: Pending['swaps'][number][] = [];
-  for (const { file, before, after } of change.files) {
-    const fresh = await writeBeside(join(contentDir, file), bytes.get(file) ?? new Uint8Array());
-    swaps.push({ ...fresh, before, after });
-  }
-  const pending: Pending = { change, swaps };
-  await writeWhole(pendingOf(contentDir), JSON.stringify(pending));
-}
-
-/** Finishes a change that broke off, where there is one. A file that was changed by hand in between stays as it is. */
-export async function finish(contentDir: string): Promise<void> {
-  const text = await bytesOf(pendingOf(contentDir));
-  if (text === undefined) return clearBegun(contentDir);
-  const { change, swaps } = JSON.parse(new TextDecoder().decode(text)) as Pending;
-  let whole = true;
-  for (const swap of swaps) {
-    const now = hashOf(await bytesOf(swap.target));
-    if (now === swap.after) await rm(swap.path, { force: true });
-    else if (now !== swap.before) whole = false;
-    else if (swap.after === '') await rm(swap.target);
-    else await swapIn(swap);
-    await rm(swap.path, { force: true });
-  }
+/** Writes a change at the end of the journal, once. */
+export async function remember(contentDir: string, change: Change): Promise<void> {
   const known = await changesOf(contentDir);
-  if (whole && !known.some(({ id }) => id === change.id)) {
-    const journal = journalOf(contentDir);
-    const held = await bytesOf(journal);
-    const close = held !== undefined && held.length > 0 && held.at(-1) !== 0x0a ? '\n' : '';
-    const line = `${close}${JSON.stringify(change)}\n`;
-    await appendFile(journal, line, { flush: true }).catch(named(journal));
-  }
-  await rm(pendingOf(contentDir));
-  await clearBegun(contentDir);
+  if (known.some(({ id }) => id === change.id)) return;
+  const journal = journalOf(contentDir);
+  const held = await bytesOf(journal);
+  const close = held !== undefined && held.length > 0 && held.at(-1) !== 0x0a ? '\n' : '';
+  const line = `${close}${JSON.stringify(change)}\n`;
+  await appendFile(journal, line, { flag: APPEND, flush: true }).catch(named(journal));
 }
 
-/** Removes what a change that broke off before it could be finished has left beside its files. */
-async function clearBegun(contentDir: string): Promise<void> {
-  const text = new TextDecoder().decode(await bytesOf(begunOf(contentDir)));
-  // Where the list itself broke off, nothing had been written yet.
-  const files: readonly string[] = text.endsWith(']') ? JSON.parse(text) : [];
-  for (const file of files) await rm((await placeOf(join(contentDir, file))).path, { force: true });
-  await rm(begunOf(contentDir), { force: true });
-}
-
-function begunOf(contentDir: string): string {
-  return join(contentDir, WRITE_FOLDER, 'begun.json');
-}
+/** At the end of a file, and never of one that a link leads to. */
+const APPEND =
+  constants.O_APPEND | constants.O_CREAT | constants.O_WRONLY | (constants.O_NOFOLLOW ?? 0);
 
 function journalOf(contentDir: string): string {
   return join(contentDir, WRITE_FOLDER, 'additions.jsonl');
-}
-
-function pendingOf(contentDir: string): string {
-  return join(contentDir, WRITE_FOLDER, 'pending.json');
 }

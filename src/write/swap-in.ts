@@ -44,7 +44,9 @@ export async function writeBeside(
   if (found) await access(target, constants.W_OK);
   const mode = wanted ?? (found && found.mode & 0o777);
   await mkdir(dirname(target), { recursive: true });
-  const file = await open(fresh, 'w', mode);
+  // Never through a link: what lies under that name is a killed process's, or nobody's.
+  await rm(fresh, { force: true });
+  const file = await open(fresh, 'wx', mode);
   try {
     await file.writeFile(bytes);
     if (mode !== undefined) await file.chmod(mode);

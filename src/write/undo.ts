@@ -4,18 +4,12 @@ import { checkContent } from '../check/check.ts';
 import { readContent } from '../read/content.ts';
 import { type Problem, problemAt } from '../read/problem.ts';
 import { alone } from './alone.ts';
+import { busyProblem } from './busy-problem.ts';
+import { commit, type NewBytes } from './commit.ts';
 import { takeOut } from './insertion.ts';
-import {
-  bytesOf,
-  type Change,
-  changesOf,
-  commit,
-  type FileStep,
-  hashOf,
-  type NewBytes,
-} from './journal.ts';
+import { bytesOf, type Change, type FileStep, hashOf, standingChanges } from './journal.ts';
 import { newProblems } from './new-problems.ts';
-import { busyProblem } from './write-rows.ts';
+import { steadily } from './steadily.ts';
 
 /** What was taken back, or why nothing was. */
 export type UndoResult = { readonly undone: Change } | { readonly problems: readonly Problem[] };
@@ -25,16 +19,19 @@ export async function undoLast(
   contentDir: string,
   { now, project }: { readonly now: Date; readonly project?: string | undefined },
 ): Promise<UndoResult> {
-  const result = await alone(contentDir, 'taking back', () => undoAlone(contentDir, now, project));
-  return 'busy' in result ? { problems: [busyProblem(project ?? '.', result.busy)] } : result;
+  const place = project ?? '.';
+  const result = await alone(contentDir, 'taking back', () =>
+    steadily(place, () => undoAlone(contentDir, now, project)),
+  );
+  return 'busy' in result ? { problems: [busyProblem(place, result.busy)] } : result;
 }
 
 async function undoAlone(
   contentDir: string,
   now: Date,
   project: string | undefined,
-): Promise<UndoResult> {
-  const last = await lastChange(contentDir, project);
+): Promise<UndoResult | 'changed'> {
+  const last = (await standingChanges(contentDir, project)).at(-1);
   const nothing = { file: project ?? '.', line: 1, column: 1 };
   if (last === undefined)
     return { problems: [problemAt(nothing, 'write/undo', 'there is no addition to take back')] };
@@ -60,22 +57,7 @@ async function undoAlone(
     written: [],
     files,
   };
-  await commit(contentDir, change, bytes);
-  return { undone: last };
-}
-
-async function lastChange(
-  contentDir: string,
-  project: string | undefined,
-): Promise<Change | undefined> {
-  const changes = await changesOf(contentDir);
-  const undone = new Set(changes.map(({ undoes }) => undoes));
-  return changes.findLast(
-    (change) =>
-      change.undoes === undefined &&
-      !undone.has(change.id) &&
-      (project === undefined || change.project === project),
-  );
+  return (await commit(contentDir, change, bytes)) === 'made' ? { undone: last } : 'changed';
 }
 
 /** The bytes before an addition; nothing where there was no file. */

@@ -1,14 +1,16 @@
 import { randomUUID } from 'node:crypto';
-import { join } from 'node:path';
 import { checkContent } from '../check/check.ts';
 import type { ListKind } from '../model/kinds.ts';
 import { readContent } from '../read/content.ts';
 import { type Problem, problemAt } from '../read/problem.ts';
 import { alone } from './alone.ts';
+import { busyProblem } from './busy-problem.ts';
+import { commit } from './commit.ts';
 import { type Draft, draftFiles } from './draft-files.ts';
-import { bytesOf, type Change, changesOf, commit, hashOf, type Written } from './journal.ts';
+import { type Change, hashOf, standingChanges, type Written } from './journal.ts';
 import { newProblems } from './new-problems.ts';
 import { readBack } from './read-back.ts';
+import { steadily } from './steadily.ts';
 
 export type { Written } from './journal.ts';
 export { keepFile } from './keep-file.ts';
@@ -53,14 +55,9 @@ export async function writeRows(
     return 'problems' in tried ? tried : { written: tried.written, warnings: tried.warnings };
   }
   const result = await alone(contentDir, options.by ?? 'adding rows', () =>
-    writeAlone(contentDir, project, rows, options),
+    steadily(project, () => writeAlone(contentDir, project, rows, options)),
   );
   return 'busy' in result ? { problems: [busyProblem(project, result.busy)] } : result;
-}
-
-/** That another process is writing, as a problem. */
-export function busyProblem(project: string, busy: string): Problem {
-  return problemAt({ file: project, line: 1, column: 1 }, 'write/busy', busy);
 }
 
 async function writeAlone(
@@ -68,41 +65,25 @@ async function writeAlone(
   project: string,
   rows: readonly NewRow[],
   { now, by, key }: WriteOptions,
-): Promise<WriteResult> {
-  const earlier = key === undefined ? undefined : await changeOf(contentDir, project, key);
-  if (earlier) return { written: earlier.written, warnings: [] };
-  for (let attempt = 1; ; attempt++) {
-    const tried = await tryRows(contentDir, project, rows, now);
-    if ('problems' in tried) return tried;
-    const { drafts, written, warnings } = tried;
-    // An editor knows nothing of the lock: what it saved while the rows were checked must stay.
-    if (attempt < 5 && !(await stillAsRead(contentDir, drafts))) continue;
-    const files = drafts.map(({ file, before, after, insertions }) => ({
-      file,
-      before: hashOf(before),
-      after: hashOf(after),
-      insertions,
-    }));
-    const at = now.toISOString();
-    const change: Change = { id: randomUUID(), at, project, by, key, written, files };
-    await commit(contentDir, change, new Map(drafts.map(({ file, after }) => [file, after])));
-    return { written, warnings };
-  }
-}
-
-/** The addition that was asked for under a name, unless it was taken back. */
-async function changeOf(contentDir: string, project: string, key: string) {
-  const changes = await changesOf(contentDir);
-  const undone = new Set(changes.map(({ undoes }) => undoes));
-  return changes.find(
-    (change) => change.project === project && change.key === key && !undone.has(change.id),
+): Promise<WriteResult | 'changed'> {
+  const earlier = (await standingChanges(contentDir, project)).find(
+    (change) => key !== undefined && change.key === key,
   );
-}
-
-async function stillAsRead(contentDir: string, drafts: readonly Draft[]): Promise<boolean> {
-  for (const { file, before } of drafts)
-    if (hashOf(await bytesOf(join(contentDir, file))) !== hashOf(before)) return false;
-  return true;
+  if (earlier) return { written: earlier.written, warnings: [] };
+  const tried = await tryRows(contentDir, project, rows, now);
+  if ('problems' in tried) return tried;
+  const { drafts, written, warnings } = tried;
+  const files = drafts.map(({ file, before, after, insertions }) => ({
+    file,
+    before: hashOf(before),
+    after: hashOf(after),
+    insertions,
+  }));
+  const at = now.toISOString();
+  const change: Change = { id: randomUUID(), at, project, by, key, written, files };
+  const bytes = new Map(drafts.map(({ file, after }) => [file, after]));
+  const made = await commit(contentDir, change, bytes);
+  return made === 'made' ? { written, warnings } : made;
 }
 
 interface Tried {

@@ -260,4 +260,13 @@ _ledger_add; echo "\${COMPREPLY[@]}"`;
       const { stdout } = await run('bash', ['-c', typed], { env });
       expect(stdout).toBe('rebuild\n');
     }));
+
+  it('offers nothing that a shell would run, though a record has it as its id', () =>
+    adding(async (dirs, add) => {
+      const phases = join(dirs.content, 'press/phases.yaml');
+      const text = await readFile(phases, 'utf8');
+      await writeFile(phases, text.replace('id: teardown', 'id: "$(touch ran)"'));
+      const { out } = await add('--candidates', 'hours', '--phase', '');
+      expect(out).toBe('rebuild\n');
+    }));
 });

@@ -40,6 +40,18 @@ describe('a file that is written whole', () => {
       expect(await readdir(folder)).toEqual(['hours.csv']);
     }));
 
+  it('never writes through a link that lies where it is made', () =>
+    inFolder(async (folder) => {
+      const [path, elsewhere] = [join(folder, 'hours.csv'), join(folder, 'elsewhere')];
+      await writeFile(elsewhere, 'as it was');
+      await writeFile(path, 'before');
+      await symlink(elsewhere, join(folder, '.hours.csv.new'));
+      await writeWhole(path, 'after');
+      expect(await readFile(elsewhere, 'utf8')).toBe('as it was');
+      expect(await readFile(path, 'utf8')).toBe('after');
+      expect((await lstat(path)).isSymbolicLink()).toBe(false);
+    }));
+
   it('is the file that a link leads to', () =>
     inFolder(async (folder) => {
       await mkdir(join(folder, 'elsewhere'));

@@ -1,0 +1,88 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import { mkdir, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { expect, it } from 'vitest';
+import { commit } from '../../src/write/commit.ts';
+import { growRow } from '../../src/write/grow-row.ts';
+import { hashOf, standingChanges } from '../../src/write/journal.ts';
+import { undoLast } from '../../src/write/undo.ts';
+import { inContentFolder, NOON } from '../check/content-folder.ts';
+import { added, addRows, bytesBelow, hoursRow, partRow, refused } from './press-ledger.ts';
+
+const HOURS = 'press/ledger/hours.csv';
+const PARTS = 'press/ledger/parts.yaml';
+
+/** Saves a file again and again, as somebody does who types in it: what another program put in stays. */
+function typeIn(file: string): () => void {
+  let saves = 0;
+  const timer = setInterval(() => {
+    const text = readFileSync(file, 'utf8');
+    writeFileSync(file, text.replace(/Cleaned\d*/, `Cleaned${saves++}`));
+  }, 1);
+  return () => clearInterval(timer);
+}
+
+it('puts in none of the files where one is not as the change was made of', () =>
+  inContentFolder({}, async (content) => {
+    const before = await bytesBelow(content);
+    const bytesOf = (file: string) => readFileSync(join(content, file));
+    const change = {
+      ...{ id: 'one', at: NOON.toISOString(), project: 'press', written: [] },
+      files: [
+        { file: PARTS, before: hashOf(bytesOf(PARTS)), after: hashOf(Buffer.from('a')) },
+        { file: HOURS, before: hashOf(Buffer.from('else')), after: hashOf(Buffer.from('b')) },
+      ].map((step) => ({ ...step, insertions: [] })),
+    };
+    const after = new Map([PARTS, HOURS].map((file, at) => [file, Buffer.from('ab'[at] ?? '')]));
+    await added(addRows(content, hoursRow('Screw in')));
+    await undoLast(content, { now: NOON });
+    expect(await commit(content, change, after)).toBe('changed');
+    expect(await bytesBelow(content)).toEqual(before);
+    expect(await standingChanges(content)).toEqual([]);
+    const kept = await readdir(join(content, '.witnessmark'));
+    expect(kept.filter((name) => /begun|pending/.test(name))).toEqual([]);
+  }));
+
+it('says that nothing was written where the file is saved again and again, and loses nothing of it', () =>
+  inContentFolder({}, async (content) => {
+    const file = join(content, HOURS);
+    await added(addRows(content, hoursRow('Screw in')));
+    const lines = (await readFile(file, 'utf8')).split('\n').length;
+    const stop = typeIn(file);
+    const told = 'press:1:1 another program saves its files again and again; nothing was written';
+    try {
+      expect(await refused(addRows(content, hoursRow('Screw out')))).toEqual([told]);
+    } finally {
+      stop();
+    }
+    expect((await readFile(file, 'utf8')).split('\n')).toHaveLength(lines);
+    expect(await added(addRows(content, hoursRow('Screw out')))).toMatchObject([{ id: 'h-004' }]);
+  }));
+
+it('writes neither the journal nor what it has begun through a link', () =>
+  inContentFolder({}, async (content) => {
+    const elsewhere = join(content, 'elsewhere');
+    await writeFile(elsewhere, 'as it was');
+    await mkdir(join(content, '.witnessmark'));
+    await symlink(elsewhere, join(content, '.witnessmark/begun.json'));
+    await added(addRows(content, hoursRow('Screw in')));
+    await rm(join(content, '.witnessmark/additions.jsonl'));
+    await symlink(elsewhere, join(content, '.witnessmark/additions.jsonl'));
+    await expect(addRows(content, hoursRow('Screw out'))).rejects.toThrow('ELOOP');
+    expect(await readFile(elsewhere, 'utf8')).toBe('as it was');
+  }));
+
+it('makes a step of a part again that was taken back, though it has the same name', () =>
+  inContentFolder({}, async (content) => {
+    const [part] = await added(addRows(content, partRow('Ram')));
+    const growth = { kind: 'parts' as const, fields: { id: part?.id ?? '', got: '2025-05-01' } };
+    const grow = () => growRow(content, 'press', growth, { now: NOON, key: 'phone 1' });
+    const before = await bytesBelow(content);
+    expect(await grow()).toHaveProperty('written');
+    const grown = await bytesBelow(content);
+    expect(grown).not.toEqual(before);
+    await undoLast(content, { now: NOON });
+    expect(await bytesBelow(content)).toEqual(before);
+    expect(await grow()).toHaveProperty('written');
+    expect(await bytesBelow(content)).toEqual(grown);
+  }));
