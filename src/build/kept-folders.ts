@@ -1,3 +1,5 @@
+import { randomUUID } from 'node:crypto';
+import { existsSync } from 'node:fs';
 import { mkdir, readdir, readFile, rename, rm, stat, utimes, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { moveFolder } from './scratch.ts';
@@ -10,6 +12,10 @@ export type Kept<Notes> = Notes & {
 
 /** How many states are kept under one id: that of the last build, and one to go back to. */
 const KEPT = 2;
+
+/** What a folder ends in until it is whole, and for how many milliseconds it may be another process's that is at work. */
+const FRESH = '.new';
+const AT_WORK = 3_600_000;
 
 /**
  * Folders under the name of all that went into them, as `<id>/<key>`. Nothing in one depends on where it lies or on who made it, so that
@@ -35,16 +41,25 @@ export class KeptFolders<Notes extends object> {
     }
   }
 
-  /** Takes in a folder of files; it appears under its name only once it is whole. */
+  /**
+   * Takes in a folder of files; it appears under its name only once it is whole. Where another process was first, what it kept is given:
+   * it holds the same, and may be in use.
+   */
   async keep(id: string, key: string, site: string, notes: Notes): Promise<Kept<Notes>> {
     const folder = join(this.#folder, id, key);
-    const fresh = `${folder}.${process.pid}.new`;
-    await rm(fresh, { recursive: true, force: true });
+    const fresh = `${folder}.${randomUUID()}${FRESH}`;
     await mkdir(fresh, { recursive: true });
     await moveFolder(site, join(fresh, 'site'));
     await writeFile(join(fresh, 'part.json'), JSON.stringify(notes));
-    await rm(folder, { recursive: true, force: true });
-    await rename(fresh, folder);
+    try {
+      await rename(fresh, folder);
+    } catch (error) {
+      if (!existsSync(folder)) throw error;
+      const found = await this.find(id, key);
+      await rm(found ? fresh : folder, { recursive: true, force: true });
+      if (found) return found;
+      await rename(fresh, folder);
+    }
     return { folder, ...notes };
   }
 
@@ -61,7 +76,12 @@ export class KeptFolders<Notes extends object> {
         ),
       }));
       const byUse = (await Promise.all(names)).sort((a, b) => b.used - a.used);
-      for (const { path } of byUse.slice(kept)) await rm(path, { recursive: true, force: true });
+      const whole = byUse.filter(({ path }) => !path.endsWith(FRESH));
+      const left = byUse.filter(
+        ({ path, used }) => path.endsWith(FRESH) && used < Date.now() - AT_WORK,
+      );
+      for (const { path } of [...whole.slice(kept), ...left])
+        await rm(path, { recursive: true, force: true });
     }
   }
 }

@@ -23,7 +23,7 @@ export async function findLeaks(
   const originals = await originalsBySize(contentDir);
   // What is shorter stands somewhere by chance.
   const texts = privateTexts.filter(({ length }) => length > 4);
-  const secrets = [...texts, ...(await secretsIn(contentDir))];
+  const secrets = [...new Set(texts.flatMap(writings)), ...(await secretsIn(contentDir))];
   const leaks: string[] = [];
   await eachOf(
     await filesIn(site),
@@ -37,6 +37,17 @@ export async function findLeaks(
     },
   );
   return leaks.sort();
+}
+
+/** A text as it may stand in a file: as it is, in a page, in a feed, in JSON. */
+function writings(text: string): string[] {
+  const inPage = text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
+  return [
+    text,
+    inPage,
+    ...['&quot;', '&#34;'].map((quote) => inPage.replaceAll('"', quote).replaceAll("'", '&#39;')),
+    JSON.stringify(text).slice(1, -1),
+  ];
 }
 
 /** Originals by their size in bytes: only a file of the same size can be a copy, so that thousands of photos need not be read. */

@@ -31,7 +31,6 @@ export function askProcess<Answer>(
       // What is loaded at every start is compiled once.
       env: { ...process.env, NODE_COMPILE_CACHE: getCompileCacheDir() },
     });
-    child.send(order);
     let told: Told<Answer> | undefined;
     child.on('message', (message) => {
       told = message as Told<Answer>;
@@ -42,6 +41,8 @@ export function askProcess<Answer>(
       else if (told) reject(errorOf(told.failure));
       else reject(new Error(`${file} ended early (${killed ?? code})`));
     });
+    // One that could not be started says so by itself.
+    if (child.connected) child.send(order);
   });
 }
 

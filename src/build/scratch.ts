@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { cp, mkdir, readdir, rename, rm } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
-import { startOf } from '../write/process-alive.ts';
+import { isAlive, startOf } from '../write/process-alive.ts';
 
 /** Inside the program's folder: Astro keeps its work files beside the pages only there, and what it bundles finds its packages from there. */
 const FOLDER = resolve('.witnessmark', 'runs');
@@ -25,8 +25,10 @@ export async function inScratch<Result>(
 /** Removes what runs that were killed left behind. */
 export async function clearScratch(): Promise<void> {
   for (const name of await readdir(FOLDER).catch(() => [])) {
-    const [pid = '', mark] = name.split('-');
-    if (mark !== (await markOf(Number(pid))))
+    const [number = '', mark] = name.split('-');
+    const pid = Number(number);
+    const alive = await isAlive({ pid, host: '', started: '' }, '');
+    if (!alive || mark !== (await markOf(pid)))
       await rm(join(FOLDER, name), { recursive: true, force: true });
   }
 }

@@ -1,5 +1,5 @@
 import type { Book } from '../book/types.ts';
-import { wholeNumbers } from '../dossier/identity.ts';
+import { privateNumbers } from '../dossier/identity.ts';
 import { addressesOf } from '../publish/address.ts';
 import { entryFeeds } from '../publish/entry-feed.ts';
 import { searchedPages } from '../publish/search-page.ts';
@@ -17,9 +17,6 @@ export function toldOutside(book: Book): ToldOutside {
     entries: projects.reduce((count, project) => count + project.entries.length, 0),
     searched: searchedPages(book, to, tongueOf(site.language).tag),
     feeds: entryFeeds(book, site, to),
-    // The numbers that say which machine it is, whole.
-    secrets: projects
-      .flatMap((project) => [project.info.machine.identity, ...wholeNumbers(project)])
-      .filter((text) => text !== undefined),
+    secrets: privateNumbers(projects),
   };
 }

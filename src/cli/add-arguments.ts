@@ -60,14 +60,15 @@ export function readAddArguments(args: readonly string[]): AddArguments | Said {
   const rest = [...args];
   for (let word = rest.shift(); word !== undefined; word = rest.shift()) {
     const option = /^--([a-z][\w.-]*)(?:=([\s\S]*))?$/.exec(word);
-    const switched = SWITCHES[word];
+    const switched = Object.hasOwn(SWITCHES, word) ? SWITCHES[word] : undefined;
     if (switched) on.add(switched);
     else if (word === '--') words.push(...rest.splice(0));
     else if (option?.[1] === undefined) words.push(word);
     else {
-      const value = option[2] ?? rest.shift();
+      const [, name, given] = option;
+      const value = given ?? rest.shift();
       if (value === undefined) return wrong(`${word} has no value`);
-      fields[option[1]] = fields[option[1]] ? `${fields[option[1]]} ${value}` : value;
+      fields[name] = Object.hasOwn(fields, name) ? `${fields[name]} ${value}` : value;
     }
   }
   if (on.has('help')) return { say: HELP, status: 0 };

@@ -1,8 +1,9 @@
 import { createPrivateKey, generateKeyPairSync, type KeyObject } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { readFile, realpath } from 'node:fs/promises';
-import { basename, dirname, join, relative, resolve } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import { contentDir } from '../site/folders.ts';
+import { liesIn } from '../site/lies-in.ts';
 import { printKey } from '../trust/note-key.ts';
 import { writeNew } from '../write/place-file.ts';
 
@@ -48,8 +49,7 @@ async function tooNear(path: string): Promise<string | undefined> {
   if (folder === undefined) return `There is no folder ${dirname(resolve(path))}.`;
   const key = await realpath(path).catch(() => join(folder, basename(path)));
   for (const home of [contentDir, repositoryOf(contentDir), process.cwd()]) {
-    const way = relative(await realpath(home), key);
-    if (!way.startsWith('..') && resolve(home, way) !== resolve(home))
+    if (liesIn(await realpath(home), key))
       return `${path} lies inside ${home}, where it could be committed or published. Keep the key outside.`;
   }
   return undefined;

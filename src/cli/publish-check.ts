@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { openBook } from '../book/open.ts';
 import { findLeaks } from '../build/leaks.ts';
+import { privateNumbers } from '../dossier/identity.ts';
 import { movedLines, PUBLISHED } from '../publish/address-problems.ts';
 import {
   addressOfFile,
@@ -43,7 +44,7 @@ export async function main(args: readonly string[]): Promise<number> {
   const book = await openBook(contentDir, { now: new Date() });
   const led = new Set((book.site?.moved ?? []).map(({ from }) => from));
   const gone = difference.vanished.map(addressOfFile).filter((address) => !led.has(address));
-  const leaks = await findLeaks(siteDir, contentDir);
+  const leaks = await findLeaks(siteDir, contentDir, privateNumbers(book.projects));
 
   if (text === undefined) console.log('Nothing was kept before: every address is new.');
   list('new', difference.added.map(sized(files)));

@@ -1,5 +1,6 @@
 import { constants } from 'node:os';
 import { relative } from 'node:path';
+import { liesIn } from '../site/lies-in.ts';
 
 /** What the machine refused, and what to do about it. */
 const TOLD: Readonly<Record<string, (path: string) => string>> = {
@@ -18,7 +19,8 @@ const TOLD: Readonly<Record<string, (path: string) => string>> = {
   ENOTDIR: (path) => `${path} can't be reached: a part of its path is no folder.`,
   EISDIR: (path) => `${path} is a folder where a file is needed.`,
   EEXIST: (path) => `${path} is there already, and is no folder.`,
-  ELOOP: (path) => `${path} is a link that leads in a circle, or stands where a file is needed. Remove it.`,
+  ELOOP: (path) =>
+    `${path} is a link that leads in a circle, or stands where a file is needed. Remove it.`,
   EXDEV: (path) => `${path} can't be moved to another disk.`,
   ENOTEMPTY: (path) => `${path} can't be replaced: something was put there meanwhile. Try again.`,
   ENAMETOOLONG: (path) => `${path} has a name that is too long for this disk.`,
@@ -56,5 +58,5 @@ function refusalIn(error: Error): Refusal {
 
 function shownPath(path: string): string {
   const way = relative(process.cwd(), path);
-  return way === '' || way.startsWith('..') ? path : way;
+  return way !== '' && liesIn(process.cwd(), path) ? way : path;
 }

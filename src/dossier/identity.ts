@@ -41,6 +41,13 @@ export function wholeNumbers({ info }: Project): readonly (string | undefined)[]
   return (info.identity?.marks ?? []).map(({ value }) => value);
 }
 
+/** All that says which machine it is, whole: what no file of the site may say. */
+export function privateNumbers(projects: readonly Project[]): readonly string[] {
+  return projects
+    .flatMap((project) => [project.info.machine.identity, ...wholeNumbers(project)])
+    .filter((text) => text !== undefined);
+}
+
 /** A source's name by its id. */
 export function sourceName({ sources }: Project, id: string | undefined): string | undefined {
   return sources.find((source) => source.id === id)?.name;

@@ -86,7 +86,7 @@ function makeItem(
   const answer = contact ? feed.answer(contact) : undefined;
   const lines = [of, first, second, part.note, answer].filter((line) => line !== undefined);
   return {
-    id: `tag:${new URL(site.address).hostname},${since}:${project.id}/${word}/${part.id}`,
+    id: `tag:${new URL(site.firstAddress ?? site.address).hostname},${since}:${project.id}/${word}/${part.id}`,
     title: isWanted ? feed.wanted(part.name) : feed.forSale(part.name),
     published: noonIn(timeZone, since),
     updated: noonIn(timeZone, updated),

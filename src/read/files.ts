@@ -44,6 +44,11 @@ const KEPT_FILES = new Set([
   'imported.txt',
 ]);
 
+/** Folders that the site has besides those of projects. */
+export const TAKEN: ReadonlySet<string> = new Set([
+  ...['assets', 'cards', 'feed', 'find', 'method', 'photos', 'search'],
+]);
+
 /** Files as they would be: bytes by path inside the content folder, in place of what is there, or besides. */
 export type Instead = ReadonlyMap<string, Uint8Array>;
 
@@ -87,6 +92,18 @@ async function listProject(
           'file/project-name',
           `the folder "${id}" can't be part of an address`,
           'use lower-case letters, digits and hyphens',
+        ),
+      ],
+    };
+  }
+  if (TAKEN.has(id)) {
+    return {
+      problems: [
+        problemAt(
+          place,
+          'file/project-name',
+          `the folder "${id}" would have an address that the site uses itself`,
+          `give it another name, like "my-${id}"`,
         ),
       ],
     };

@@ -1,7 +1,8 @@
 import { mkdir } from 'node:fs/promises';
-import { join, relative } from 'node:path';
+import { join } from 'node:path';
 import { type Busy, withLockFile } from '../write/lock.ts';
 import { cacheDir, workDir } from './folders.ts';
+import { liesIn } from './lies-in.ts';
 
 /** How long one waits for a cache that builds with work folders of their own share. */
 const CACHE_WAIT = 600_000;
@@ -15,7 +16,7 @@ export async function aloneInWork<Result>(
   act: () => Promise<Result>,
   { waitMs = 0, sharesCache = false }: { waitMs?: number; sharesCache?: boolean } = {},
 ): Promise<Result | Busy> {
-  const shared = !sharesCache && relative(workDir, cacheDir).startsWith('..');
+  const shared = !sharesCache && !liesIn(workDir, cacheDir);
   const inCache = shared ? () => locked(cacheDir, what, act, CACHE_WAIT) : act;
   return locked(workDir, what, inCache, waitMs);
 }

@@ -46,7 +46,8 @@ async function placeAlone(
       await mkdir(join(fresh, id, folder), { recursive: true });
     await writeFiles(fresh, { 'site.yaml': site });
     await writeFiles(join(fresh, id), files);
-    const problems = checkContent(await readContent(fresh), new Date());
+    const found = checkContent(await readContent(fresh), new Date());
+    const problems = found.filter(({ level }) => level === 'error');
     if (problems.length > 0) return { problems };
     const siteWritten = await placeFile(join(fresh, 'site.yaml'), join(contentDir, 'site.yaml'));
     await rename(join(fresh, id), target);

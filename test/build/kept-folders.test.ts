@@ -65,3 +65,27 @@ test('prune keeps the last two states of a project, by use, and nothing of one t
     expect((await readdir(join(cache, 'parts/press'))).sort()).toEqual(['k1', 'k3']);
     expect(await readdir(join(cache, 'parts/mill'))).toEqual([]);
   }));
+
+test('pages that several keep and look for at once are whole for each of them', () =>
+  inStore(async (store, { cache, pages }) => {
+    const made = await Promise.all(Array.from({ length: 20 }, () => pages('one')));
+    const kept = made.map(async (site) => {
+      const { folder, texts } = await store.keep('press', 'k1', site, NOTES);
+      await store.prune(['press']);
+      expect(texts).toEqual(NOTES.texts);
+      return readFile(join(folder, 'site/press/index.html'), 'utf8');
+    });
+    expect(new Set(await Promise.all(kept))).toEqual(new Set(['one']));
+    expect(await readdir(join(cache, 'parts/press'))).toEqual(['k1']);
+  }));
+
+test('prune removes what a process left that was killed long ago, and not what one is taking in', () =>
+  inStore(async (store, { cache }) => {
+    const [old, young] = ['k1.old.new', 'k1.young.new'].map((name) =>
+      join(cache, 'parts/press', name),
+    ) as [string, string];
+    for (const folder of [old, young]) await mkdir(folder, { recursive: true });
+    await utimes(old, 1000, 1000);
+    await store.prune(['press']);
+    expect(await readdir(join(cache, 'parts/press'))).toEqual(['k1.young.new']);
+  }));

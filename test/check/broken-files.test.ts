@@ -132,6 +132,7 @@ describe('a folder', () => {
       'press/entry/x.mdx': '',
       'press/entries/2025-04-20-gib.md': '',
       'Hand Saw/project.yaml': '',
+      'search/project.yaml': '',
     });
     expect(found).toMatchInlineSnapshot(`
       "Hand Saw:1:1
@@ -151,7 +152,10 @@ describe('a folder', () => {
         → name it "hours.yaml"
       press/ledger/parts.xlsx:1:1
         "parts.xlsx" is no file of a project
-        → save it as .yaml or .csv"
+        → save it as .yaml or .csv
+      search:1:1
+        the folder "search" would have an address that the site uses itself
+        → give it another name, like "my-search""
     `);
   });
 });

@@ -261,6 +261,12 @@ _ledger_add; echo "\${COMPREPLY[@]}"`;
       expect(stdout).toBe('rebuild\n');
     }));
 
+  it('takes words that every object knows as words', () =>
+    adding(async (_, add) => {
+      const { status, out } = await add('hours', '1:00', 'constructor', '--dry');
+      expect([status, out]).toEqual([0, expect.stringContaining(',constructor\n')]);
+    }));
+
   it('offers nothing that a shell would run, though a record has it as its id', () =>
     adding(async (dirs, add) => {
       const phases = join(dirs.content, 'press/phases.yaml');

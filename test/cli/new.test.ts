@@ -37,6 +37,14 @@ describe('a new project', () => {
       expect(await filesOf(dirs.content)).toEqual(before);
     }));
 
+  it('is made where pages have no words of the language yet', () =>
+    inNewFolder(async (dirs) => {
+      const made = await runCommand(['new', 'project', ...ANSWERS, '--language', 'fr-FR'], dirs);
+      expect([made.status, made.err]).toEqual([0, '']);
+      const checked = await runCommand(['check'], dirs);
+      expect([checked.status, checked.out]).toEqual([0, expect.stringContaining('1 warning')]);
+    }));
+
   it('joins a site that is there, takes its builder, and takes rows at once', () =>
     inWorkshop({}, async (dirs) => {
       const site = await textOf(dirs, 'site.yaml');
@@ -83,6 +91,7 @@ describe('a new project', () => {
         [['--currency', 'euros'], '--currency "euros"'],
         [['--time-zone', 'Mars/Crater'], '"Mars/Crater" is no time zone'],
         [['--id', 'My Lathe'], `"My Lathe" can't name a folder`],
+        [['--id', 'search'], 'the folder "search" would have an address that the site uses itself'],
         [['--language', '??'], 'language'],
       ] as const;
       for (const [args, told] of wrong) {

@@ -139,6 +139,17 @@ describe('publish:check', () => {
       { 'press/receipts/r.pdf': 'the original' },
     ));
 
+  test('refuses a page that says which machine it is', () =>
+    published(
+      async (dirs) => {
+        await put(dirs, { 'press/index.html': `${PAGE}W3-1931-204` });
+        const { status, out } = await publishCheck(dirs);
+        expect(out).toContain('1 private\n  press/index.html\n');
+        expect(status).toBe(1);
+      },
+      { 'press/project.yaml': ['  year:', '  identity: W3-1931-204\n  year:'] },
+    ));
+
   test('says what is wrong with a manifest that was broken, and that nothing is built', async () => {
     await inWorkshop({ 'published.txt': 'nothing\n' }, async (dirs) => {
       expect((await publishCheck(dirs)).err).toBe(

@@ -61,6 +61,13 @@ describe('the wanted feed', () => {
     expect(wantedFeed(workshop, without, to)).not.toContain('To answer');
   });
 
+  test('names its entries by the first address of a site that moved', () => {
+    const moved = { ...site, firstAddress: 'https://barn.example/' };
+    expect(wantedFeed(workshop, moved, to)).toContain(
+      '<id>tag:barn.example,2025-03-01:drill-press/wanted/catch</id>',
+    );
+  });
+
   test('escapes names once, and once more inside the content', () => {
     const [part = {}] = workshopLists.parts.slice(4, 5);
     const lists = { ...workshopLists, parts: [{ ...part, name: 'Nut & <bolt>' }] };

@@ -51,6 +51,9 @@ describe('findLeaks', () => {
       findLeaks(join(home, 'site'), join(home, 'content'), numbers);
     expect(await found(['W3-1931-204'])).toEqual(['page.html']);
     expect(await found(['W3-1931-205', '204'])).toEqual([]);
+    await writeFile(published('page.html'), '<p>A&amp;B &quot;W3-1931&#34;</p>');
+    await writeFile(published('data.json'), JSON.stringify('A&B "W3-1931"'));
+    expect(await found(['A&B "W3-1931'])).toEqual(['data.json', 'page.html']);
   });
 
   test('finds an original under another name and ending', async () => {

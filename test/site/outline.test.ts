@@ -1,4 +1,6 @@
+import { readdirSync } from 'node:fs';
 import { expect, inject, test } from 'vitest';
+import { TAKEN } from '../../src/read/files.ts';
 import { attribute, type Element, type Page, readPages, select, textOf } from './pages.ts';
 
 const site = inject('site');
@@ -10,6 +12,14 @@ const pagesWhere = (isWrong: (page: Page) => boolean) =>
 
 const inHead = (page: Page, tag: string, name: string, value: string) =>
   select(page.root, tag).filter((element) => attribute(element, name) === value);
+
+test('no project can have the name of a folder that the site has besides', () => {
+  const folders = readdirSync(site.folder, { withFileTypes: true })
+    .filter((item) => item.isDirectory())
+    .map(({ name }) => name);
+  const projects = ['lapwing', 'ostermoor'];
+  expect(folders.sort()).toEqual([...TAKEN, ...projects].sort());
+});
 
 test('the demo has a page for every entry and every spec, and the pages around them', () => {
   expect(pages.map(({ file }) => file)).toEqual(
