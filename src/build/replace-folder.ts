@@ -1,15 +1,5 @@
 import { existsSync } from 'node:fs';
-import {
-  access,
-  constants,
-  cp,
-  mkdir,
-  readdir,
-  realpath,
-  rename,
-  rm,
-  rmdir,
-} from 'node:fs/promises';
+import { access, constants, cp, mkdir, readdir, realpath, rename, rm } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { withLockFile } from '../write/lock.ts';
 
@@ -33,14 +23,10 @@ interface Places {
 const SWAP_WAIT = 60_000;
 
 /**
- * Starts a replacement of `folder`, kept in `staging` until it is whole. A link is followed. What a run that was killed left behind is
- * cleared away first.
+ * Starts a replacement of a folder, kept in the work folder until it is whole. A link is followed. What a run that was killed left behind
+ * is cleared away first.
  */
-export async function replaceFolder(
-  linked: string,
-  workDir: string,
-  staging: string = workDir,
-): Promise<Replacement> {
+export async function replaceFolder(linked: string, workDir: string): Promise<Replacement> {
   await putBack(linked, workDir);
   const folder = await realpath(linked).catch(() => linked);
   await mkdir(workDir, { recursive: true });
@@ -49,15 +35,12 @@ export async function replaceFolder(
   await access(dirname(folder), constants.W_OK);
   const name = basename(folder);
   await rm(oldIn(workDir, folder), { recursive: true, force: true });
-  for (const item of await readdir(staging).catch(() => []))
-    if (item.startsWith(`${name}-new-`)) await rm(join(staging, item), { recursive: true });
+  for (const item of await readdir(workDir))
+    if (item.startsWith(`${name}-new-`)) await rm(join(workDir, item), { recursive: true });
 
-  const near = { fresh: join(staging, `${name}-new-${process.pid}`), old: oldIn(workDir, folder) };
+  const near = { fresh: join(workDir, `${name}-new-${process.pid}`), old: oldIn(workDir, folder) };
   // Where a build broke, some of it may be writing still.
-  const discard = async () => {
-    await rm(near.fresh, { recursive: true, force: true, maxRetries: 20 });
-    if (staging !== workDir) await rmdir(staging).catch(() => {});
-  };
+  const discard = () => rm(near.fresh, { recursive: true, force: true, maxRetries: 20 });
   return {
     fresh: near.fresh,
     swapIn: () => alone(folder, () => swapOver(folder, near)).finally(discard),

@@ -17,6 +17,7 @@ import {
 import { completionScript, printCandidates } from './add-completion.ts';
 import { askFields, confirm, isInteractive } from './ask-fields.ts';
 import { describeProblems } from './print-problems.ts';
+import { say } from './say.ts';
 import { main as undo } from './undo.ts';
 
 /** Adds a row to a ledger: from words and fields, from last time, or asked step by step. */
@@ -111,10 +112,4 @@ export async function projectFor(
   if (wanted === undefined)
     return `Say which project: ${ids.map((name) => `--project ${name}`).join(', or ')}`;
   return `There is no project "${wanted}". ${asSentence(suggest(wanted, ids)) ?? ''}`.trimEnd();
-}
-
-function say(text: string, status: number): number {
-  if (status === 0) console.log(text);
-  else console.error(text);
-  return status;
 }

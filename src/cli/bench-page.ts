@@ -7,6 +7,7 @@ import { describeCode } from '../shop/print-code.ts';
 import { readJson, saveWhole, stateFolder } from '../shop/state-folder.ts';
 import { contentDir, contentDirProblem, workDir } from '../site/folders.ts';
 import { plural } from './print-problems.ts';
+import { say } from './say.ts';
 
 const HELP = `npm run bench-page [-- --lan] [--name workshop.local] [--port 8017] [--cert file --key file]
 npm run bench-page -- --pair | --phones | --revoke NAME
@@ -133,10 +134,4 @@ function readArguments(args: readonly string[]) {
   } catch (error) {
     return `${(error as Error).message}\n\n${HELP}`;
   }
-}
-
-function say(text: string, status: number): number {
-  if (status === 0) console.log(text);
-  else console.error(text);
-  return status;
 }

@@ -7,6 +7,7 @@ import { drawJpeg } from '../demo/jpeg.ts';
 import { MODEL } from '../demo/phone-exif.ts';
 import { PICTURES, type Picture } from '../demo/pictures.ts';
 import { contentDir, contentDirProblem } from '../site/folders.ts';
+import { say } from './say.ts';
 
 const HELP = `npm run demo:pictures [-- NAME.jpg ...]
 
@@ -77,10 +78,4 @@ function report(path: string, outcome: Outcome): Outcome {
   if (outcome === 'no project')
     console.error(`${path}: there is no such project folder; left out.`);
   return outcome;
-}
-
-function say(text: string, status: number): number {
-  if (status === 0) console.log(text);
-  else console.error(text);
-  return status;
 }

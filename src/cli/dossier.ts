@@ -14,6 +14,7 @@ import { buildSite } from './build.ts';
 import { type DossierArguments, HELP, readDossierArguments } from './dossier-arguments.ts';
 import { printPage } from './print-page.ts';
 import { plural } from './print-problems.ts';
+import { say } from './say.ts';
 
 const NO_BROWSER =
   'There is no browser to print with. On Linux "npm ci" brings one along; elsewhere install Chrome. The page itself prints from any browser.';
@@ -24,23 +25,23 @@ export async function main(
   openBrowser: () => Promise<Browser | undefined> = anyBrowser,
 ): Promise<number> {
   const wanted = readDossierArguments(args);
-  if (wanted === undefined) return fail(HELP, 2);
+  if (wanted === undefined) return say(HELP, 2);
   const noDir = contentDirProblem();
-  if (noDir) return fail(noDir, 2);
+  if (noDir) return say(noDir, 2);
 
   const { projects } = await openBook(contentDir, { now: new Date() });
   const ids = projects.map(({ id }) => id);
   const unknown = wanted.projects.find((id) => !ids.includes(id));
   if (unknown !== undefined)
-    return fail(`There is no project "${unknown}": ${suggest(unknown, ids) ?? ids.join(', ')}`, 2);
+    return say(`There is no project "${unknown}": ${suggest(unknown, ids) ?? ids.join(', ')}`, 2);
 
   const browser = await openBrowser();
-  if (browser === undefined) return fail(NO_BROWSER, 1);
+  if (browser === undefined) return say(NO_BROWSER, 1);
   try {
     const done = await aloneInWork('dossier', () => printAll(browser, wanted));
-    return typeof done === 'number' ? done : fail(`${done.busy}\nNothing was printed.`, 1);
+    return typeof done === 'number' ? done : say(`${done.busy}\nNothing was printed.`, 1);
   } catch (error) {
-    return fail(`Printing broke: ${(error as Error).message}`, 1);
+    return say(`Printing broke: ${(error as Error).message}`, 1);
   } finally {
     await browser.close();
   }
@@ -88,9 +89,4 @@ async function anyBrowser(): Promise<Browser | undefined> {
   } catch {
     return undefined;
   }
-}
-
-function fail(text: string, status: number): number {
-  console.error(text);
-  return status;
 }

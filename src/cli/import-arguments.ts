@@ -1,7 +1,7 @@
 import { parseArgs } from 'node:util';
 
 /** How the import command is used. */
-export const HELP = `npm run import -- FILE [--project P] [--as NAME] [--write]
+const HELP = `npm run import -- FILE [--project P] [--as NAME] [--write]
 
 Reads a bank's or a spreadsheet's CSV, or a calendar's events (.ics), into rows of the ledger, as a mapping in the project's imports.yaml says.
 A folder of pictures is copied into photos/ of the project, and for each the entry is named to which it belongs.

@@ -5,6 +5,7 @@ import { addressesOf } from '../publish/address.ts';
 import { descriptionLines, momentLinks } from '../publish/video-links.ts';
 import { suggest } from '../read/nearest.ts';
 import { contentDir, contentDirProblem } from '../site/folders.ts';
+import { say } from './say.ts';
 
 const HELP = `npm run links -- <entry> [--most 5000]
 
@@ -16,9 +17,9 @@ Exit status: 0 printed, 1 no such entry, no video, or no room for the entry's ow
 /** Prints ready-to-paste lines for a video's description. */
 export async function main(args: readonly string[]): Promise<number> {
   const wanted = readArguments(args);
-  if (wanted === undefined) return fail(HELP, 2);
+  if (wanted === undefined) return say(HELP, 2);
   const noDir = contentDirProblem();
-  if (noDir) return fail(noDir, 2);
+  if (noDir) return say(noDir, 2);
 
   const book = await openBook(contentDir, { now: new Date(), drafts: true });
   const all = book.projects.flatMap((project) =>
@@ -30,13 +31,13 @@ export async function main(args: readonly string[]): Promise<number> {
       wanted.entry,
       all.filter(({ entry }) => entry.video).map(({ entry }) => entry.slug),
     );
-    return fail(
+    return say(
       `There is no entry "${wanted.entry}".${hint ? ` ${hint.charAt(0).toUpperCase()}${hint.slice(1)}` : ''}`,
       1,
     );
   }
   if (found.entry.video === undefined)
-    return fail(
+    return say(
       `The entry "${wanted.entry}" names no video. Add "video: https://…" and moments to its front matter.`,
       1,
     );
@@ -55,7 +56,7 @@ function print(
     most,
   );
   if (text.length > most)
-    return fail(
+    return say(
       `The address of the entry alone has ${text.length} characters; ${most} are too few.`,
       1,
     );
@@ -79,9 +80,4 @@ function readArguments(args: readonly string[]): { entry: string; most: number }
   } catch {
     return undefined;
   }
-}
-
-function fail(text: string, status: number): number {
-  console.error(text);
-  return status;
 }

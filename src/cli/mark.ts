@@ -15,6 +15,7 @@ import { alone } from '../write/alone.ts';
 import { type MarkArguments, readMarkArguments } from './mark-arguments.ts';
 import { isKeyOf, makeKey, readKey } from './mark-key.ts';
 import { countProblems, describeProblems, plural } from './print-problems.ts';
+import { say } from './say.ts';
 
 /** Checks, then marks the rows that have no mark yet. */
 export async function main(args: readonly string[]): Promise<number> {
@@ -152,10 +153,4 @@ function unknownProject({ projects }: ReadContent, ids: readonly string[]): stri
   const wrong = ids.find((id) => !known.includes(id));
   if (wrong === undefined) return undefined;
   return `There is no project "${wrong}". ${suggest(wrong, known) ?? ''}`.trimEnd();
-}
-
-function say(text: string, status: number): number {
-  if (status === 0) console.log(text);
-  else console.error(text);
-  return status;
 }

@@ -9,8 +9,8 @@ import { type ReadContent, type ReadProject, readContent } from '../read/content
 import { suggest } from '../read/nearest.ts';
 import { contentDir, contentDirProblem } from '../site/folders.ts';
 import { addDays, type Day, latestDay, parseDay } from '../time/day.ts';
+import { alone } from '../write/alone.ts';
 import { entrySkeleton } from '../write/entry-skeleton.ts';
-import { withLock } from '../write/lock.ts';
 import { wordsOf } from '../write/next-id.ts';
 import { writeNew } from '../write/place-file.ts';
 import { projectFor } from './add.ts';
@@ -71,7 +71,7 @@ async function writeEntry(
   const text = entrySkeleton({ title, date, phase, rows, photos: untold.photos });
 
   const file = join(contentDir, project.id, 'entries', `${date}-${wordsOf(title)}.mdx`);
-  const done = await withLock(contentDir, 'a new entry', () => writeNew(file, text));
+  const done = await alone(contentDir, 'a new entry', () => writeNew(file, text));
   if (done === false) return refuse(`There is ${file} already.`);
   if (done !== true) return refuse(done.busy);
   console.log(`Wrote ${file}

@@ -13,11 +13,12 @@ import {
   writeManifest,
 } from '../publish/manifest.ts';
 import { contentDir, contentDirProblem, siteDir } from '../site/folders.ts';
-import { withLock } from '../write/lock.ts';
+import { alone } from '../write/alone.ts';
 import { writeWhole } from '../write/swap-in.ts';
 import { pagesInside, readKept } from './address-check.ts';
 import { plural } from './print-problems.ts';
 import { type PublishedFile, publishedFiles } from './published-files.ts';
+import { say } from './say.ts';
 
 const HELP = `npm run publish:check [-- --keep]
 
@@ -29,15 +30,15 @@ Exit status: 0 fine, 1 an address vanished that site.yaml does not say moved, or
 /** Says what publishing the built site would change, and refuses what readers would miss or must not see. */
 export async function main(args: readonly string[]): Promise<number> {
   const keep = readKeep(args);
-  if (keep === undefined) return fail(HELP, 2);
+  if (keep === undefined) return say(HELP, 2);
   const noDir = contentDirProblem();
-  if (noDir) return fail(noDir, 2);
-  if (!existsSync(siteDir)) return fail('There is no built site. Run "npm run build" first.', 2);
+  if (noDir) return say(noDir, 2);
+  if (!existsSync(siteDir)) return say('There is no built site. Run "npm run build" first.', 2);
 
   const text = await readKept(contentDir);
   const before = parseManifest(text ?? '');
   if ('line' in before)
-    return fail(`${PUBLISHED}:${before.line}: this is no line of a manifest. Restore the file.`, 2);
+    return say(`${PUBLISHED}:${before.line}: this is no line of a manifest. Restore the file.`, 2);
   const files = await publishedFiles(siteDir);
   const now = manifestOf(files);
   const difference = compareManifests(before, now);
@@ -59,10 +60,10 @@ export async function main(args: readonly string[]): Promise<number> {
   console.log(sizeOf(files));
   if (gone.length > 0 || leaks.length > 0) return 1;
   if (!keep) return 0;
-  const busy = await withLock(contentDir, 'publish:check', () =>
+  const busy = await alone(contentDir, 'publish:check', () =>
     writeWhole(join(contentDir, PUBLISHED), writeManifest(now)),
   );
-  if (busy) return fail(`${busy.busy}\nNothing was kept.`, 1);
+  if (busy) return say(`${busy.busy}\nNothing was kept.`, 1);
   console.log(`Kept ${plural(now.size, 'address', 'addresses')} in ${PUBLISHED}.`);
   return 0;
 }
@@ -113,9 +114,4 @@ function readKeep(args: readonly string[]): boolean | undefined {
   } catch {
     return undefined;
   }
-}
-
-function fail(text: string, status: number): number {
-  console.error(text);
-  return status;
 }

@@ -1,14 +1,14 @@
 import { join } from 'node:path';
 import { editorSchemas } from '../model/editor.ts';
 import { contentDir } from '../site/folders.ts';
-import { withLock } from '../write/lock.ts';
+import { alone } from '../write/alone.ts';
 import { writeWhole } from '../write/swap-in.ts';
 import { say } from './say.ts';
 
 /** Writes a JSON Schema for every kind of record to `content/.schema/`, for completion in an editor. */
 export async function main(): Promise<number> {
   const folder = join(contentDir, '.schema');
-  const done = await withLock(contentDir, 'schema', async () => {
+  const done = await alone(contentDir, 'schema', async () => {
     for (const [name, schema] of editorSchemas())
       await writeWhole(join(folder, name), `${JSON.stringify(schema, null, 2)}\n`);
   });

@@ -94,7 +94,7 @@ function termsOf(project: Project, to: Addresses): IndexTerm[] {
 }
 
 /** The place of a term on the index page. */
-export const termId = (kind: TermKind, key: string): string =>
+const termId = (kind: TermKind, key: string): string =>
   `${kind}-${key.toLowerCase().replaceAll(/[^\p{L}\p{N}]+/gu, '-')}`;
 
 /** The letter a name stands under: without accents, and all that begins with no letter together. */

@@ -1,7 +1,8 @@
 import { randomUUID } from 'node:crypto';
 import { mkdir, rm, writeFile } from 'node:fs/promises';
 import { extname, join } from 'node:path';
-import { WRITE_FOLDER, withLock } from './lock.ts';
+import { alone } from './alone.ts';
+import { WRITE_FOLDER } from './lock.ts';
 import { wordsOf } from './next-id.ts';
 import { placeFile } from './place-file.ts';
 import { named, syncFolder } from './swap-in.ts';
@@ -15,7 +16,7 @@ export async function keepFile(
   bytes: Uint8Array,
 ): Promise<string> {
   if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(project)) throw new Error(`"${project}" is no project`);
-  const kept = await withLock(contentDir, 'keeping a file', async () => ({
+  const kept = await alone(contentDir, 'keeping a file', async () => ({
     as: await keepAlone(contentDir, project, folder, name, bytes),
   }));
   if ('busy' in kept) throw new Error(kept.busy);

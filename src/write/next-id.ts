@@ -26,7 +26,7 @@ function groupOf(kind: ListKind): readonly ListKind[] {
 }
 
 /** Every id of a kind, those of records with mistakes too. */
-export function idsOf(project: ReadProject, kind: ListKind): string[] {
+function idsOf(project: ReadProject, kind: ListKind): string[] {
   return [
     ...project.lists[kind].map(({ value }) => value.id),
     ...(project.lost.ids.get(kind) ?? []),

@@ -5,7 +5,8 @@ import { dirname, join } from 'node:path';
 import { checkContent } from '../check/check.ts';
 import { readContent } from '../read/content.ts';
 import type { Problem } from '../read/problem.ts';
-import { WRITE_FOLDER, withLock } from './lock.ts';
+import { alone } from './alone.ts';
+import { WRITE_FOLDER } from './lock.ts';
 import { placeFile } from './place-file.ts';
 import { syncFolder } from './swap-in.ts';
 
@@ -27,7 +28,7 @@ export async function placeProject(
   id: string,
   project: NewProject,
 ): Promise<Placed> {
-  const result = await withLock(contentDir, 'making a project', () =>
+  const result = await alone(contentDir, 'making a project', () =>
     placeAlone(contentDir, id, project),
   );
   return 'busy' in result ? { refused: result.busy } : result;
