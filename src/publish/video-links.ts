@@ -1,4 +1,5 @@
 import type { Entry, Project } from '../book/types.ts';
+import { showMoment } from '../time/moment.ts';
 import type { Addresses } from './address.ts';
 
 /** A moment of a video with where it leads. */
@@ -23,17 +24,6 @@ export function momentLinks(project: Project, entry: Entry, to: Addresses): Mome
     });
 }
 
-/** `4:32` or `1:04:32`, as video descriptions mark a moment. */
-export function clock(seconds: number): string {
-  const two = (value: number) => String(value).padStart(2, '0');
-  const [hours, minutes, rest] = [
-    Math.floor(seconds / 3600),
-    Math.floor(seconds / 60) % 60,
-    seconds % 60,
-  ];
-  return hours > 0 ? `${hours}:${two(minutes)}:${two(rest)}` : `${minutes}:${two(rest)}`;
-}
-
 /**
  * Ready-to-paste lines for a video's description: time, label, address; the entry's own address first.
  * Where all of it would be longer than `most` characters, moments without a spec or part lose their address first, then
@@ -44,7 +34,7 @@ export function descriptionLines(
   entryAddress: string,
   most: number,
 ): { readonly text: string; readonly left: number } {
-  const plain = ({ seconds, label }: MomentLink) => `${clock(seconds)} ${label}`;
+  const plain = ({ seconds, label }: MomentLink) => `${showMoment(seconds)} ${label}`;
   const full = (link: MomentLink) =>
     link.address === entryAddress ? plain(link) : `${plain(link)} ${link.address}`;
   for (let count = links.length; count >= 0; count--) {

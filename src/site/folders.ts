@@ -7,7 +7,7 @@ export const contentDir: string = resolve(process.env.WITNESSMARK_CONTENT ?? 'co
 /** Where the finished site goes: `WITNESSMARK_DIST`, or `dist`. */
 export const siteDir: string = resolve(process.env.WITNESSMARK_DIST ?? 'dist');
 
-/** Where derived files are kept between runs: `WITNESSMARK_WORK`, or `.witnessmark`. Nothing in it is the builder's. */
+/** Where derived files are kept between runs, and the bench page's phones: `WITNESSMARK_WORK`, or `.witnessmark`. No row of the builder's is only there. */
 export const workDir: string = resolve(process.env.WITNESSMARK_WORK ?? '.witnessmark');
 
 /** Where pictures are kept that take long to make, for another machine to take along: `WITNESSMARK_CACHE`, or a part of the work folder. */

@@ -1,11 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { addressesOf } from '../../src/publish/address.ts';
-import {
-  clock,
-  descriptionLines,
-  type MomentLink,
-  momentLinks,
-} from '../../src/publish/video-links.ts';
+import { descriptionLines, type MomentLink, momentLinks } from '../../src/publish/video-links.ts';
 import { projectOf } from '../book/project-of.ts';
 
 const ENTRY = 'https://shed.example/drill-press/log/2025-03-01-day/';
@@ -53,18 +48,6 @@ test('a moment leads to its spec, to its part, or to the entry itself, in order 
   const [entry] = project.entries;
   if (entry === undefined) throw new Error('there is no entry');
   expect(momentLinks(project, entry, addressesOf('https://shed.example/'))).toEqual(links);
-});
-
-test.each([
-  [0, '0:00'],
-  [9, '0:09'],
-  [61, '1:01'],
-  [600, '10:00'],
-  [3599, '59:59'],
-  [3600, '1:00:00'],
-  [36_005, '10:00:05'],
-])('%i s is %s', (seconds, shown) => {
-  expect(clock(seconds)).toBe(shown);
 });
 
 describe('lines for a description', () => {

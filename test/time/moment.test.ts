@@ -44,3 +44,15 @@ describe('momentAddress', () => {
     );
   });
 });
+
+test.each([
+  [0, '0:00'],
+  [9, '0:09'],
+  [61, '1:01'],
+  [600, '10:00'],
+  [3599, '59:59'],
+  [3600, '1:00:00'],
+  [36_005, '10:00:05'],
+])('%i s is %s', (seconds, shown) => {
+  expect(showMoment(seconds)).toBe(shown);
+});

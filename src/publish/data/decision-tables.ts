@@ -3,6 +3,7 @@ import { type ListKind, listKinds } from '../../model/kinds.ts';
 import type { Day } from '../../time/day.ts';
 import { type CellContext, columnsOf } from './columns.ts';
 import { plainList } from './lists.ts';
+import { withOwnId } from './own-id.ts';
 import { standsUntil } from './standing.ts';
 import { type BareTable, type ColumnOf, type TableName, tableOf } from './table.ts';
 
@@ -78,9 +79,4 @@ function waitsTable({ waits }: Decisions, context: CellContext): BareTable {
   };
   const columns = [...columnsOf(listKinds.waits, context, ['until']), ended, standsUntil];
   return tableOf('waits', { columns, records: waits.map(withOwnId) });
-}
-
-/** A row that corrects a candidate or a wait goes by the id of the first in the book; in its table it has its own. */
-function withOwnId<Row extends { readonly rowId: string }>({ rowId, ...row }: Row) {
-  return { ...row, id: rowId };
 }

@@ -7,6 +7,7 @@ import { decisionTables } from './decision-tables.ts';
 import { described } from './described.ts';
 import { entryTables } from './entry-tables.ts';
 import { plainList } from './lists.ts';
+import { withOwnId } from './own-id.ts';
 import { peopleTable, publicPerson } from './people.ts';
 import { readingValues } from './reading-values.ts';
 import { specTables } from './spec-tables.ts';
@@ -77,11 +78,6 @@ export function ledgerTables(project: Project, words: Words): readonly Table[] {
     ...entryTables(project.entries, context, published),
   ];
   return [...all, rowsTable(all)].map((table) => described(table, words));
-}
-
-/** A row that corrects a part or an order goes by the id of the first in the book; in its table it has its own. */
-function withOwnId<Row extends { readonly rowId: string }>({ rowId, ...row }: Row) {
-  return { ...row, id: rowId };
 }
 
 function withdrawalsOf({ corrections }: Project): readonly Withdrawal[] {
