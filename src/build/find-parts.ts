@@ -19,13 +19,18 @@ export interface FoundParts {
 
 /** Looks for the pages of projects among those kept, by all that goes into them. */
 export async function findParts(ids: readonly string[], state: State): Promise<FoundParts> {
-  const photos = JSON.parse(await readFile(join(workDir, 'photos.json'), 'utf8')) as PhotoManifest;
-  const asked = ids.map((id): WantedPart => {
-    const about = state.projects.get(id) ?? { hash: 'it was not there', bytes: 0 };
-    return { id, key: partKey(id, about, photos), bytes: about.bytes };
-  });
+  const asked = await wantedParts(ids, state);
   const kept = await Promise.all(asked.map(({ id, key }) => partStore.find(id, key)));
   const missing = asked.filter((_part, index) => kept[index] === undefined);
   const bytes = missing.reduce((sum, part) => sum + part.bytes, 0);
   return { asked, missing, quick: bytes <= WORTH_A_PROCESS ? missing : [] };
+}
+
+/** Names the pages of projects by all that goes into them, once photos are made. */
+export async function wantedParts(ids: readonly string[], state: State): Promise<WantedPart[]> {
+  const photos = JSON.parse(await readFile(join(workDir, 'photos.json'), 'utf8')) as PhotoManifest;
+  return ids.map((id) => {
+    const about = state.projects.get(id) ?? { hash: 'it was not there', bytes: 0 };
+    return { id, key: partKey(id, about, photos), bytes: about.bytes };
+  });
 }

@@ -1,6 +1,7 @@
 import { cpSync } from 'node:fs';
 import { join } from 'node:path';
 import { contentDir, siteDir, workDir } from '../site/folders.ts';
+import { noteBuilt } from './built-from.ts';
 import { findLeaks } from './leaks.ts';
 import { makeProjectPages, projectPages, stillSame } from './project-pages.ts';
 import type { Ready } from './ready.ts';
@@ -34,6 +35,7 @@ export async function finishSite(ready: Ready, shared: string): Promise<void> {
     if (leaks.length > 0) throw new Error(`these files must not be published: ${leaks.join(', ')}`);
     await stillSame(ready);
     await target.swapIn();
+    await noteBuilt(ready);
     lap('swap');
   } finally {
     await target.discard();

@@ -21,7 +21,9 @@ export function changedRow(ledger: MarkedLedger, { row, marked, change }: Change
   const names = privateNames(row);
   const said = change.fields.map((field) => describeChange(field, names));
   if (change.private === 'changed')
-    said.push(`a field that stays at home changed, which is one of: ${names.join(', ')}`);
+    said.push(
+      `a field that stays at home changed, which is one of: ${names.join(', ')} (or marks-secret.txt is not the one it was marked with)`,
+    );
   if (change.private === 'gained') said.push('a field that stays at home was added');
   const [first] = change.fields;
   const field = first?.field.replace('-sha256', '') ?? names.find((name) => has(row, name)) ?? 'id';

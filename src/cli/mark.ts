@@ -12,6 +12,7 @@ import { type Day, showDay } from '../time/day.ts';
 import { toBase64 } from '../trust/hash.ts';
 import { printKey } from '../trust/note-key.ts';
 import { alone } from '../write/alone.ts';
+import { PLACEHOLDER } from '../write/blank-project.ts';
 import { type MarkArguments, readMarkArguments } from './mark-arguments.ts';
 import { isKeyOf, makeKey, readKey } from './mark-key.ts';
 import { countProblems, describeProblems, plural } from './print-problems.ts';
@@ -76,6 +77,11 @@ async function markAll(
   return 0;
 }
 
+const SECRET_AWAY =
+  'marks-secret.txt, from which its earlier marks were made, is not here. Copy it from where they were made; if it is lost, "npm run mark -- --new-secret" makes one for the rows to come.';
+
+const NO_ADDRESS = `a mark carries the address of the site for good, and site.yaml still has ${PLACEHOLDER}. Write the address that the site will have, then mark.`;
+
 interface JobOptions {
   readonly date: Day | undefined;
   readonly newSecret: boolean;
@@ -91,6 +97,9 @@ function jobOf(content: ReadContent, project: ReadProject, options: JobOptions) 
   if (day > today) return refuse(`${day} is in the future (today is ${today}).`);
   const last = marks.marks.at(-1);
   if (last && day < last.date) return refuse(`${day} is before the mark of ${last.date}.`);
+
+  if (last && project.marks.secret === undefined && !options.newSecret) return refuse(SECRET_AWAY);
+  if (last === undefined && content.site?.value.address === PLACEHOLDER) return refuse(NO_ADDRESS);
 
   const origin = last?.origin ?? originOf(content.site?.value.address ?? '', project.id);
   const { privateKey, newSecret } = options;
@@ -111,6 +120,8 @@ function jobOf(content: ReadContent, project: ReadProject, options: JobOptions) 
 
 function report(project: ReadProject, added: NonNullable<ReturnType<typeof addMark>>): string {
   const { mark, rows, grown } = added;
+  if (mark === undefined)
+    return `${project.id}: a new secret for the rows to come; there is no row that is not marked already.`;
   const again = grown > 0 ? `, ${grown} of them again, since they have grown` : '';
   const unsigned = project.info?.value.markKey !== undefined && mark.signatures.length === 0;
   return [

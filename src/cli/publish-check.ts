@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { openBook } from '../book/open.ts';
+import { projectsBehind } from '../build/built-from.ts';
 import { findLeaks } from '../build/leaks.ts';
 import { privateNumbers } from '../dossier/identity.ts';
 import { movedLines, PUBLISHED } from '../publish/address-problems.ts';
@@ -14,6 +15,7 @@ import {
 } from '../publish/manifest.ts';
 import { contentDir, contentDirProblem, siteDir } from '../site/folders.ts';
 import { alone } from '../write/alone.ts';
+import { PLACEHOLDER } from '../write/blank-project.ts';
 import { writeWhole } from '../write/swap-in.ts';
 import { pagesInside, readKept } from './address-check.ts';
 import { plural } from './print-problems.ts';
@@ -43,6 +45,17 @@ export async function main(args: readonly string[]): Promise<number> {
   const now = manifestOf(files);
   const difference = compareManifests(before, now);
   const book = await openBook(contentDir, { now: new Date() });
+  const behind = await projectsBehind(book.projects.map(({ id }) => id));
+  if (behind.length > 0)
+    return say(
+      `The site was not built from the content as it is now: ${behind.join(', ')}. Run "npm run build" first.`,
+      1,
+    );
+  if (keep && book.site?.address === PLACEHOLDER)
+    return say(
+      `site.yaml still has the address ${PLACEHOLDER}. Write the one that the site has, and build it again.`,
+      1,
+    );
   const led = new Set((book.site?.moved ?? []).map(({ from }) => from));
   const gone = difference.vanished.map(addressOfFile).filter((address) => !led.has(address));
   const leaks = await findLeaks(siteDir, contentDir, privateNumbers(book.projects));

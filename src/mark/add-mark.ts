@@ -22,20 +22,20 @@ export interface AddOptions {
   readonly newSecret?: boolean;
 }
 
-/** A mark that is ready to be written, with the whole new text of each of its files. */
+/** Files that a mark is written into. */
+export type MarkFile = 'marks-secret.txt' | 'marked-rows.jsonl' | 'marks.txt';
+
+/** A mark that is ready to be written, with the whole new text of each file that changes. */
 export interface AddedMark {
-  readonly mark: Mark;
+  /** None where only a new secret was asked for, and there was no row to mark. */
+  readonly mark: Mark | undefined;
   readonly rows: number;
   /** How many of the rows were marked before and have grown. */
   readonly grown: number;
-  readonly files: {
-    readonly 'marks-secret.txt': string;
-    readonly 'marked-rows.jsonl': string;
-    readonly 'marks.txt': string;
-  };
+  readonly files: Readonly<Partial<Record<MarkFile, string>>>;
 }
 
-/** One more mark over the rows that have none, or undefined when there are no such rows. */
+/** One more mark over the rows that have none; undefined when there are no such rows, and no new secret is asked for. */
 export function addMark(
   project: ReadProject,
   { marks, rows: marked }: LedgerMarks,
@@ -45,7 +45,9 @@ export function addMark(
   const fresh = kept.length === 0 || newSecret;
   const secrets = fresh ? [...kept, makeSecret(marked.length + 1, randomBytes)] : kept;
   const { texts, grown } = nextRows(project, marked, { day, secrets });
-  if (texts.length === 0) return undefined;
+  const secret = { 'marks-secret.txt': printSecrets(secrets) };
+  if (texts.length === 0)
+    return newSecret ? { mark: undefined, rows: 0, grown, files: secret } : undefined;
 
   const lines = [...marked.map(({ text }) => text), ...texts];
   const unsigned: Mark = {
@@ -61,7 +63,7 @@ export function addMark(
     rows: texts.length,
     grown,
     files: {
-      'marks-secret.txt': printSecrets(secrets),
+      ...secret,
       'marked-rows.jsonl': lines.map((line) => `${line}\n`).join(''),
       'marks.txt': (project.marks.marks ?? '') + appendedMark(mark, marks),
     },

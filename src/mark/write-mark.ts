@@ -1,10 +1,10 @@
 import { rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { type Fresh, swapIn, writeBeside } from '../write/swap-in.ts';
-import type { AddedMark } from './add-mark.ts';
+import type { AddedMark, MarkFile } from './add-mark.ts';
 
 /** The mark itself comes last: whatever breaks off before leaves rows that no mark counts, and the next mark writes over them. */
-const ORDER = ['marks-secret.txt', 'marked-rows.jsonl', 'marks.txt'] as const;
+const ORDER: readonly MarkFile[] = ['marks-secret.txt', 'marked-rows.jsonl', 'marks.txt'];
 
 /** Only their owner may read the secret, also where it came out of a copy that anybody could read. */
 const MODES: Readonly<Record<string, number>> = { 'marks-secret.txt': 0o600 };
@@ -13,8 +13,11 @@ const MODES: Readonly<Record<string, number>> = { 'marks-secret.txt': 0o600 };
 export async function writeMark(folder: string, { files }: AddedMark): Promise<void> {
   const fresh: Fresh[] = [];
   try {
-    for (const name of ORDER)
-      fresh.push(await writeBeside(join(folder, name), files[name], { mode: MODES[name] }));
+    for (const name of ORDER) {
+      const text = files[name];
+      if (text === undefined) continue;
+      fresh.push(await writeBeside(join(folder, name), text, { mode: MODES[name] }));
+    }
   } catch (error) {
     for (const { path } of fresh) await rm(path, { force: true });
     throw error;

@@ -32,13 +32,16 @@ export function blankProject(start: ProjectStart): Readonly<Record<string, strin
   };
 }
 
+/** The address of a site until its builder writes one. */
+export const PLACEHOLDER = 'https://my-log.example/';
+
 /** The `site.yaml` of a content folder that has none. */
 export function blankSite(start: ProjectStart, language: string): string {
   return `# yaml-language-server: $schema=.schema/site.json
 # Name of the site, which may hold more machines than one. Change it as you like.
 title: ${plain(`Build log of ${start.builder}`)}
 # Where the site will be found. Change it before you publish.
-address: https://my-log.example/
+address: ${PLACEHOLDER}
 language: ${plain(language)}
 builder: ${plain(start.builder)}
 `;

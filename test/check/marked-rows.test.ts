@@ -122,7 +122,7 @@ describe('a field that stays at home', () => {
     const found = await checkAfterMark(withSuppliers, [COSTS, ['Threlby', 'Thelby']]);
     expect(found).toMatchInlineSnapshot(`
       "press/ledger/costs.csv:3:43
-        the row "c-002" was marked on 2025-05-01 and is not as it was published: a field that stays at home changed, which is one of: supplier, receipt
+        the row "c-002" was marked on 2025-05-01 and is not as it was published: a field that stays at home changed, which is one of: supplier, receipt (or marks-secret.txt is not the one it was marked with)
         → put the field at home back as it was; what is right goes into a row of its own:
       id,date,amount,category,phase,what,supplier,recorded,corrects,because
       c-003,2025-03-10,12.50,part,rebuild,A gib,,2025-06-15,c-002,why the earlier row was wrong"

@@ -85,6 +85,37 @@ describe('mark', () => {
       expect((await mark(dirs, 'prss')).err).toContain('did you mean "press"?');
     }));
 
+  it('makes no secret by itself where earlier marks had one, and one for rows to come where that is asked for', () =>
+    inWorkshop({}, async (dirs) => {
+      await mark(dirs, '--date', '2025-05-01');
+      await rm(press(dirs, 'marks-secret.txt'));
+      await addRow(dirs);
+      const refused = await mark(dirs);
+      expect([refused.status, refused.err]).toEqual([
+        1,
+        expect.stringContaining('press: marks-secret.txt, from which its earlier marks were made'),
+      ]);
+      expect((await mark(dirs, '--new-secret')).status).toBe(0);
+      const marks = await read(dirs, 'marks.txt');
+      await rm(press(dirs, 'marks-secret.txt'));
+      const again = await mark(dirs, '--new-secret');
+      expect([again.status, again.out]).toEqual([
+        0,
+        expect.stringContaining('press: a new secret for the rows to come'),
+      ]);
+      expect(await read(dirs, 'marks.txt')).toBe(marks);
+      expect(await read(dirs, 'marks-secret.txt')).toMatch(/\n11 [0-9a-f]{64}\n$/);
+    }));
+
+  it('gives no ledger an address that is none for good', () =>
+    inWorkshop(
+      { 'site.yaml': ['https://shed.example/', 'https://my-log.example/'] },
+      async (dirs) => {
+        const { status, err } = await mark(dirs);
+        expect([status, err]).toEqual([1, expect.stringContaining('https://my-log.example/')]);
+      },
+    ));
+
   it('begins a new secret when the old one is lost and that is asked for', () =>
     inWorkshop(
       {

@@ -150,6 +150,20 @@ describe('publish:check', () => {
       { 'press/project.yaml': ['  year:', '  identity: W3-1931-204\n  year:'] },
     ));
 
+  test('keeps no site that was built from something else', () =>
+    inWorkshop({}, async (dirs) => {
+      expect((await runCommand(['build'], dirs)).status).toBe(0);
+      expect((await publishCheck(dirs)).status).toBe(0);
+      const hours = join(dirs.content, 'press/ledger/hours.csv');
+      await writeFile(hours, (await readFile(hours, 'utf8')).replace('Cleaned', 'Washed'));
+      const { status, err } = await publishCheck(dirs, '--keep');
+      expect([status, err]).toEqual([
+        1,
+        'The site was not built from the content as it is now: press. Run "npm run build" first.\n',
+      ]);
+      await expect(kept(dirs)).rejects.toThrow('ENOENT');
+    }));
+
   test('says what is wrong with a manifest that was broken, and that nothing is built', async () => {
     await inWorkshop({ 'published.txt': 'nothing\n' }, async (dirs) => {
       expect((await publishCheck(dirs)).err).toBe(
