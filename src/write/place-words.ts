@@ -23,6 +23,55 @@ export function placeWords(
   given: Fields,
   known: KnownIds,
 ): Placed {
+  const whole = withCurrencies(kind, words, known);
+  const placed = placeWhole(kind, whole, given, known);
+  const field = numberFields(kind).find((name) => !placed.fields[name]);
+  const at = field === undefined ? -1 : whole.findIndex((word) => isNumberLike(word, placed));
+  if (field === undefined || at < 0) return placed;
+  // A number that is written wrongly is refused as one, and not kept as text.
+  const others = whole.toSpliced(at, 1);
+  return placeWords(kind, others, { ...given, [field]: whole[at] as string }, known);
+}
+
+/** Whether a word begins like a number, and was taken by no field but a text, or by none. */
+function isNumberLike(word: string, { fields, left }: Placed): boolean {
+  const texts = [fields.what, fields.note, ...left];
+  return /^[-+]?[.,]?\d\S*$/.test(word) && texts.includes(word);
+}
+
+/** Fields that a row needs and that hold a number, as money, a length of work or values do. */
+function numberFields(kind: ListKind): string[] {
+  const shape = shapeOf(kind);
+  return requiredFields(kind).filter((name) => {
+    const facts = factsOf(shape[name] as never);
+    return NUMBERS.has((facts.item ? factsOf(facts.item) : facts).reads ?? '');
+  });
+}
+
+const NUMBERS: ReadonlySet<string> = new Set(['amount', 'hours', 'number', 'value']);
+
+/** An amount and the currency after it are one word, also where they were typed as two. */
+function withCurrencies(kind: ListKind, words: readonly string[], known: KnownIds): string[] {
+  const amounts = numberFields(kind).filter(
+    (name) => factsOf(shapeOf(kind)[name] as never).reads === 'amount',
+  );
+  const whole: string[] = [];
+  for (const word of words) {
+    const pair = `${whole.at(-1)} ${word}`;
+    const isAmount =
+      /^[A-Z]{3}$/.test(word) && amounts.some((name) => takes(kind, name, pair, known));
+    if (isAmount) whole.splice(-1, 1, pair);
+    else whole.push(word);
+  }
+  return whole;
+}
+
+function placeWhole(
+  kind: ListKind,
+  words: readonly string[],
+  given: Fields,
+  known: KnownIds,
+): Placed {
   const fields: Record<string, string> = { ...given };
   const left: string[] = [];
   const { isList } = fieldNames(kind);
