@@ -8,6 +8,7 @@ import { readJson, saveWhole, stateFolder } from '../shop/state-folder.ts';
 import { contentDir, contentDirProblem, workDir } from '../site/folders.ts';
 import { plural } from './print-problems.ts';
 import { say } from './say.ts';
+import { wrongUse } from './wrong-use.ts';
 
 const HELP = `npm run bench-page [-- --lan] [--name workshop.local] [--port 8017] [--cert file --key file]
 npm run bench-page -- --pair | --phones | --revoke NAME
@@ -132,6 +133,6 @@ function readArguments(args: readonly string[]) {
       return `--name: "${values.name}" is no name of a machine, like workshop.local`;
     return { ...values, port };
   } catch (error) {
-    return `${(error as Error).message}\n\n${HELP}`;
+    return `${wrongUse(error)}\n\n${HELP}`;
   }
 }

@@ -17,6 +17,7 @@ import type { ReadyOptions } from './make-ready.ts';
 import { plural } from './print-problems.ts';
 import type { ReadyAnswer } from './ready-worker.ts';
 import { tellFailure } from './tell-failure.ts';
+import { tellWrongUse } from './wrong-use.ts';
 
 const HELP = `npm run build [-- --verify]
 npm run build -- --only PROJECT [--only PROJECT ...]
@@ -73,7 +74,7 @@ async function buildAlone(options: BuildOptions): Promise<Built | undefined> {
     if (!options.only) await clearLeftFiles(cacheDir); // With it others may be writing there.
     return await buildOrThrow(options);
   } catch (error) {
-    if (error instanceof NotBuilt) return refuse(`${error.message} ${asItWas}`);
+    if (error instanceof NotBuilt) return refuse(`${ended(error.message)}${asItWas}`);
     return refuse(`The build broke: ${tellFailure(error) ?? (error as Error).message}\n${asItWas}`);
   } finally {
     await endSearch();
@@ -122,9 +123,15 @@ function readArguments(args: readonly string[]): BuildOptions | 'help' | undefin
       },
     });
     return values.help ? 'help' : { verify: values.verify, only: values.only };
-  } catch {
-    return undefined;
+  } catch (error) {
+    return tellWrongUse(error);
   }
+}
+
+/** A sentence, or lines, for another to follow. */
+function ended(message: string): string {
+  if (message.endsWith('\n')) return message;
+  return /[.?!]$/.test(message) ? `${message} ` : `${message}. `;
 }
 
 function refuse(message: string): undefined {

@@ -8,6 +8,7 @@ import { cacheDir, contentDir, contentDirProblem } from '../site/folders.ts';
 import { checkAddresses } from './address-check.ts';
 import { fix } from './fix.ts';
 import { countProblems, describeProblems, plural, problemsAsJson } from './print-problems.ts';
+import { tellWrongUse } from './wrong-use.ts';
 
 const HELP = `npm run check [-- --format text|json]
 npm run check -- --fix [--dry-run]
@@ -77,8 +78,8 @@ function readArguments(args: readonly string[]): Wanted | 'help' | undefined {
     // What is mended is told in words, which would spoil the JSON.
     if ((dry && !mends) || (mends && format === 'json')) return undefined;
     return { format, fix: mends, dry };
-  } catch {
-    return undefined;
+  } catch (error) {
+    return tellWrongUse(error);
   }
 }
 

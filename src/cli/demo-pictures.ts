@@ -8,6 +8,7 @@ import { MODEL } from '../demo/phone-exif.ts';
 import { PICTURES, type Picture } from '../demo/pictures.ts';
 import { contentDir, contentDirProblem } from '../site/folders.ts';
 import { say } from './say.ts';
+import { tellWrongUse } from './wrong-use.ts';
 
 const HELP = `npm run demo:pictures [-- NAME.jpg ...]
 
@@ -44,8 +45,8 @@ function readNames(args: readonly string[]): readonly string[] | 'help' | undefi
     if (values.help) return 'help';
     const known = positionals.every((name) => PICTURES.some(({ file }) => file === name));
     return known ? positionals : undefined;
-  } catch {
-    return undefined;
+  } catch (error) {
+    return tellWrongUse(error);
   }
 }
 

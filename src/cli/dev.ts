@@ -7,9 +7,12 @@ import { cacheDir, contentDir, contentDirProblem, workDir } from '../site/folder
 import { aloneInWork } from '../site/work-lock.ts';
 import { countProblems, describeProblems } from './print-problems.ts';
 import { terminal } from './terminal.ts';
+import { noArguments } from './wrong-use.ts';
 
 /** Serves the site while you write: pages are made anew when an entry, a ledger file or a photo changes. Drafts are shown. */
-export async function main(): Promise<number> {
+export async function main(args: readonly string[]): Promise<number> {
+  const wrong = noArguments('run dev', args);
+  if (wrong) return wrong;
   const noDir = contentDirProblem();
   if (noDir) {
     console.error(noDir);

@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import { tellWrongUse } from './wrong-use.ts';
 
 /** What `npm run dossier` was asked for. */
 export interface DossierArguments {
@@ -42,7 +43,7 @@ export function readDossierArguments(args: readonly string[]): DossierArguments 
       ...{ projects: positionals, out, built, whole: identity === 'full' },
       paper: paper === 'letter' ? 'Letter' : 'A4',
     };
-  } catch {
-    return undefined;
+  } catch (error) {
+    return tellWrongUse(error);
   }
 }

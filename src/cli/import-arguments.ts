@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import { wrongUse } from './wrong-use.ts';
 
 /** How the import command is used. */
 const HELP = `npm run import -- FILE [--project P] [--as NAME] [--write]
@@ -48,6 +49,6 @@ export function readImportArguments(
     if (file === undefined || positionals.length > 1) return { say: HELP, status: 2 };
     return { file, project: values.project, as: values.as, write: values.write };
   } catch (error) {
-    return { say: `${(error as Error).message}\n\n${HELP}`, status: 2 };
+    return { say: `${wrongUse(error)}\n\n${HELP}`, status: 2 };
   }
 }

@@ -6,6 +6,7 @@ import { descriptionLines, momentLinks } from '../publish/video-links.ts';
 import { suggest } from '../read/nearest.ts';
 import { contentDir, contentDirProblem } from '../site/folders.ts';
 import { say } from './say.ts';
+import { tellWrongUse } from './wrong-use.ts';
 
 const HELP = `npm run links -- <entry> [--most 5000]
 
@@ -77,7 +78,7 @@ function readArguments(args: readonly string[]): { entry: string; most: number }
     return entry === undefined || positionals.length > 1 || !Number.isInteger(most) || most < 1
       ? undefined
       : { entry, most };
-  } catch {
-    return undefined;
+  } catch (error) {
+    return tellWrongUse(error);
   }
 }

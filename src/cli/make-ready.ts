@@ -101,5 +101,5 @@ function hasErrors(problems: readonly Problem[]): boolean {
 
 function notMade(missing: readonly { readonly id: string }[]): string {
   const lines = missing.map(({ id }) => `  npm run build -- --only ${id}`);
-  return `There are no pages of ${missing.map(({ id }) => id).join(', ')} as the content is now. Make them with the same WITNESSMARK_CACHE:\n${lines.join('\n')}`;
+  return `There are no pages of ${missing.map(({ id }) => id).join(', ')} as the content is now. Make them with the same WITNESSMARK_CACHE:\n${lines.join('\n')}\n`;
 }

@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
 import { type Day, parseDay } from '../time/day.ts';
+import { wrongUse } from './wrong-use.ts';
 
 const HELP = `npm run mark [-- project ...] [--date 2026-03-31] [--key path] [--new-secret]
 npm run mark -- --new-key path
@@ -50,6 +51,6 @@ export function readMarkArguments(
       newSecret: values['new-secret'],
     };
   } catch (error) {
-    return { say: `${(error as Error).message}\n\n${HELP}`, status: 2 };
+    return { say: `${wrongUse(error)}\n\n${HELP}`, status: 2 };
   }
 }

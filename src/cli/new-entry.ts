@@ -17,6 +17,7 @@ import { projectFor } from './add.ts';
 import { isInteractive } from './ask-fields.ts';
 import { askTexts } from './ask-texts.ts';
 import { plural } from './print-problems.ts';
+import { wrongUse } from './wrong-use.ts';
 
 /** Makes a draft of an entry that says what happened since the last one. */
 export async function newEntry(
@@ -100,7 +101,7 @@ function readArguments(args: readonly string[]) {
     if (positionals.length > 2) return 'Put the title in quotes.';
     return { words: positionals, options: values };
   } catch (error) {
-    return (error as Error).message;
+    return wrongUse(error);
   }
 }
 

@@ -14,6 +14,7 @@ import { isInteractive } from './ask-fields.ts';
 import { askTexts } from './ask-texts.ts';
 import { describeProblems } from './print-problems.ts';
 import { main as writeSchemas } from './schema.ts';
+import { wrongUse } from './wrong-use.ts';
 
 const OPTIONS = ['maker', 'model', 'year', 'kind', 'builder', 'currency'] as const;
 const MORE = ['name', 'id', 'time-zone', 'language'] as const;
@@ -80,7 +81,7 @@ function readOptions(args: readonly string[]): Answers | string {
     );
     return parseArgs({ args: [...args], options }).values as Answers;
   } catch (error) {
-    return (error as Error).message;
+    return wrongUse(error);
   }
 }
 

@@ -21,6 +21,7 @@ import { pagesInside, readKept } from './address-check.ts';
 import { plural } from './print-problems.ts';
 import { type PublishedFile, publishedFiles } from './published-files.ts';
 import { say } from './say.ts';
+import { tellWrongUse } from './wrong-use.ts';
 
 const HELP = `npm run publish:check [-- --keep]
 
@@ -124,7 +125,7 @@ function readKeep(args: readonly string[]): boolean | undefined {
       options: { keep: { type: 'boolean', default: false } },
     });
     return values.keep;
-  } catch {
-    return undefined;
+  } catch (error) {
+    return tellWrongUse(error);
   }
 }

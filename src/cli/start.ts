@@ -1,9 +1,12 @@
 import { preview } from 'astro';
 import { siteDir } from '../site/folders.ts';
 import { buildSite } from './build.ts';
+import { noArguments } from './wrong-use.ts';
 
 /** Checks and builds the site, then serves it on a free port and prints the address. */
-export async function main(): Promise<number> {
+export async function main(args: readonly string[]): Promise<number> {
+  const wrong = noArguments('start', args);
+  if (wrong) return wrong;
   const built = await buildSite();
   if (built === undefined) return 1;
 

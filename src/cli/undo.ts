@@ -1,6 +1,10 @@
+import { readContent } from '../read/content.ts';
+import { suggest } from '../read/nearest.ts';
 import { contentDir, contentDirProblem } from '../site/folders.ts';
 import { undoLast } from '../write/undo.ts';
+import { asSentence } from './add-arguments.ts';
 import { describeProblems } from './print-problems.ts';
+import { say } from './say.ts';
 
 const HELP = `npm run undo [-- project]
 
@@ -17,10 +21,11 @@ export async function main(args: readonly string[]): Promise<number> {
   }
   const [project, ...more] = args;
   const noDir = contentDirProblem();
-  if (more.length > 0 || project?.startsWith('-') || noDir) {
-    console.error(noDir ?? HELP);
-    return 2;
-  }
+  if (noDir) return say(noDir, 2);
+  if (project?.startsWith('-')) return say(`There is no option ${project}.\n\n${HELP}`, 2);
+  if (more.length > 0) return say(`"${more[0]}" is one word too many.\n\n${HELP}`, 2);
+  const unknown = project && (await unknownProject(project));
+  if (unknown) return say(unknown, 2);
   const result = await undoLast(contentDir, { now: new Date(), project });
   if ('problems' in result) {
     console.error(describeProblems(result.problems, contentDir));
@@ -29,4 +34,10 @@ export async function main(args: readonly string[]): Promise<number> {
   for (const { file, text } of result.undone.written) console.log(`${file}\n\n${text}\n`);
   console.log('Taken back.');
   return 0;
+}
+
+async function unknownProject(project: string): Promise<string | undefined> {
+  const ids = (await readContent(contentDir)).projects.map(({ id }) => id);
+  if (ids.includes(project)) return undefined;
+  return `There is no project "${project}". ${asSentence(suggest(project, ids)) ?? ''}`.trimEnd();
 }

@@ -4,7 +4,7 @@ import { makeReady, type ReadyCalculation, readyFormula } from '../calc/work-out
 import type { Spec } from '../model/kinds.ts';
 import { nearest, suggest } from '../read/nearest.ts';
 import type { QuantityKind } from '../units/kinds.ts';
-import { baseSlope, kindOf, toBaseUnit } from '../units/unit.ts';
+import { baseSlope, kindOf, toBaseUnit, unitsOf } from '../units/unit.ts';
 import { readConstant } from './constant.ts';
 import type { Uncertain } from './uncertain.ts';
 
@@ -244,14 +244,19 @@ function inputFrom(
   const constant = readConstant(text);
   if ('wrong' in constant) {
     const isId = /^[a-z0-9-]+$/.test(text) && /[a-z]/.test(text);
-    return isId
-      ? { wrong: `unknown spec "${text}"`, fix: suggest(text, [...specs.keys()]) }
-      : { wrong: `"${text}" ${constant.wrong}`, fix: constant.fix };
+    if (isId) return { wrong: `unknown spec "${text}"`, fix: suggest(text, [...specs.keys()]) };
+    // Lengths are told by millimetres already.
+    const bare = quantity !== undefined && quantity !== 'length' && /^[-+]?[\d.]+$/.test(text);
+    const fix = bare
+      ? `write the unit after it, like "${text} ${unitsOf(quantity)[0]}"`
+      : constant.fix;
+    return { wrong: `"${text}" ${constant.wrong}`, fix };
   }
   const found = kindOf(constant.unit);
   if (quantity !== undefined && found !== quantity)
     return {
       wrong: `"${text}" is ${withArticle(found ?? 'unit')}, and ${written} is ${withArticle(quantity)}`,
+      fix: `write it in ${unitsOf(quantity).slice(0, 4).join(', ')}`,
     };
   const { value, components, unit } = constant;
   const slope = baseSlope(unit, value);

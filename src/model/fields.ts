@@ -6,7 +6,7 @@ import { type Minutes, parseDuration } from '../time/duration.ts';
 import { parseMoment } from '../time/moment.ts';
 import { kindNames, type QuantityKind } from '../units/kinds.ts';
 import { decimalsOf, type Quantity, readNumber, readQuantity } from '../units/quantity.ts';
-import { guessUnit, isUnit, soleUnit } from '../units/unit.ts';
+import { guessUnit, isUnit, soleUnit, unitSymbols } from '../units/unit.ts';
 import { type FieldFacts, numberOrText, readBy } from './field.ts';
 
 /** One or more words of lower-case letters and digits, joined by hyphens. */
@@ -157,7 +157,7 @@ export const unit = () =>
       const guess = guessUnit(value);
       return {
         wrong: 'is not a unit known here',
-        fix: guess ? `write "${guess}"` : undefined,
+        fix: guess ? `write "${guess}"` : suggest(value, unitSymbols()),
         mend: soleUnit(value),
       };
     },

@@ -29,6 +29,11 @@ export function unitsOf(kind: QuantityKind): readonly string[] {
   return quantityKinds[kind].map((unit) => unit.symbol);
 }
 
+/** Symbols of all units. */
+export function unitSymbols(): readonly string[] {
+  return [...bySymbol.keys()];
+}
+
 /** The symbol meant by a common misspelling (`Nm`, `um`, `KG`), or undefined. */
 export function guessUnit(text: string, kind?: QuantityKind): string | undefined {
   const named = (byAlias.get(text) ?? []).find(

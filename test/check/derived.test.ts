@@ -62,6 +62,7 @@ describe('a calculation', () => {
     expect(found).toMatchInlineSnapshot(`
       "press/specs-derived.yaml:9:24
         inputs.places: "2 kg" is a mass, and places is a length
+        → write it in m, cm, mm, µm
       press/specs-derived.yaml:9:30
         inputs.places: "16 ga" is a gauge without a material: it may be 0.0598 in of steel, 0.0635 in of galvanized, 0.0508 in of aluminium
         → write "16 ga steel" or "16 ga galvanized" or "16 ga aluminium"

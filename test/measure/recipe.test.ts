@@ -140,8 +140,12 @@ describe('recipeOf refuses', () => {
       [
         'inputs.L: unknown spec "bass" → did you mean "base"?',
         'inputs.Wf: "angle" is an angle, and Wf is a mass → name a spec that is a mass, like "front"',
-        'inputs.Wr: "5 mm" is a length, and Wr is a mass',
+        'inputs.Wr: "5 mm" is a length, and Wr is a mass → write it in kg, g, t, lb',
       ],
+    ],
+    [
+      { ...along, inputs: { L: 'base', Wf: 'front', Wr: '5' } },
+      ['inputs.Wr: "5" has no unit → write the unit after it, like "5 kg"'],
     ],
     [
       { ...along, inputs: { L: ['base', 'base'], Wf: 'front', Wr: 'rear' } },
