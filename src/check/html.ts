@@ -1,3 +1,4 @@
+import { entryComponents } from '../model/components.ts';
 import { htmlAttributes, htmlElements } from '../model/html-elements.ts';
 import type { UsedComponent, WrittenProp } from '../read/mdx.ts';
 import { suggest } from '../read/nearest.ts';
@@ -8,8 +9,16 @@ export function checkHtml({ name, props, ...place }: UsedComponent): Problem[] {
   // It has been said that a picture stands in an entry as a photo.
   if (name === 'img') return [];
   if (htmlElements.includes(name)) return props.flatMap((prop) => checkAttribute(prop, name));
+  const component = Object.keys(entryComponents).find((one) => one.toLowerCase() === name);
   const fix = name === 'a' ? 'write [text](https://…)' : suggest(name, htmlElements);
-  return [problemAt(place, 'component/html', `<${name}> may not stand in an entry`, fix)];
+  return [
+    problemAt(
+      place,
+      'component/html',
+      `<${name}> may not stand in an entry`,
+      component ? `write <${component}>` : fix,
+    ),
+  ];
 }
 
 function checkAttribute(prop: WrittenProp, element: string): Problem[] {

@@ -211,10 +211,17 @@ function ownFormula(
         {
           path: ['formula'],
           wrong: `"${spec.formula}": ${ready.wrong}`,
-          fix: /^unknown name/.test(ready.wrong) ? 'inputs are named under "inputs"' : undefined,
+          fix: formulaFix(ready.wrong),
         },
       ]
     : { spec, calculation: undefined, ready, inputs };
+}
+
+/** What to do about a formula, by what is wrong with it. */
+function formulaFix(wrong: string): string | undefined {
+  if (/^unknown name/.test(wrong)) return 'inputs are named under "inputs"';
+  if (/^it gives/.test(wrong)) return 'correct the formula, or the quantity of the spec';
+  return /end of expression/.test(wrong) ? 'end what was begun: a bracket, or a sum' : undefined;
 }
 
 function kindAndUnit(

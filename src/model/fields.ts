@@ -103,6 +103,14 @@ export const arithmetic = (facts: FieldFacts = {}) =>
 /** Text that never leaves the builder's machine. */
 export const privateText = () => text({ private: true, description: 'private: never published' });
 
+/** What to say of a day that its month does not have. */
+function monthEnds(text: string): string | undefined {
+  const [, year, month] = /^(\d{4})-(0[1-9]|1[0-2])-\d{2}$/.exec(text) ?? [];
+  if (year === undefined || month === undefined) return undefined;
+  const last = new Date(Date.UTC(Number(year), Number(month), 0)).getUTCDate();
+  return `that month has ${last} days`;
+}
+
 /** A calendar day. */
 export const day = () =>
   readBy<Day>(
@@ -115,7 +123,9 @@ export const day = () =>
       return (
         day ?? {
           wrong: 'is not a date',
-          fix: guess ? `write "${guess}"` : 'write year-month-day, like 2025-03-08',
+          fix: guess
+            ? `write "${guess}"`
+            : (monthEnds(value) ?? 'write year-month-day, like 2025-03-08'),
           mend: guess,
         }
       );

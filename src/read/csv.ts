@@ -135,11 +135,14 @@ function isBlank(cells: readonly Cell[]): boolean {
 }
 
 function raggedRow(cells: readonly Cell[], { file, header }: Columns): Problem {
+  const other = cells.length === 1 && /[,;\t]/.exec(cells[0]?.text ?? '')?.[0];
   return problemAt(
     { file, line: cells[0]?.line ?? 1, column: 1 },
     'csv/ragged',
-    `${cells.length} cells where the header has ${header.length}`,
-    'put quotes around a cell that contains a separator',
+    `${cells.length} ${cells.length === 1 ? 'cell' : 'cells'} where the header has ${header.length}`,
+    other
+      ? `the cells are separated by ${JSON.stringify(other)} here and by another sign in the header: use one of them`
+      : 'put quotes around a cell that contains a separator',
   );
 }
 

@@ -105,7 +105,7 @@ export function readMdx(text: string, file: string): { body: EntryBody; problems
     if (hasManySigns(text)) parseElsewhere(text);
     walk(mdxToMdast(text, {}) as unknown as MdxNode, 0);
   } catch (error) {
-    problems.push(brokenMdx(error as Error, file));
+    problems.push(brokenMdx(error as Error, file, lines));
   }
   return { body: { components, links, words }, problems };
 }
@@ -182,7 +182,7 @@ function readLiteral(source: string): PropValue | undefined {
   return texts.every((item): item is string => typeof item === 'string') ? texts : undefined;
 }
 
-function brokenMdx(error: Error, file: string): Problem {
+function brokenMdx(error: Error, file: string, lines: readonly string[]): Problem {
   if (error instanceof RangeError)
     return problemAt({ file, line: 1, column: 1 }, 'mdx/too-deep', 'nested too deeply to be read');
   const match = /^(\d+):(\d+): ([\s\S]*?)(?: \((?:mdx|micromark)[^)]*\))?$/.exec(
@@ -194,11 +194,15 @@ function brokenMdx(error: Error, file: string): Problem {
     place,
     'mdx/broken',
     `broken MDX: ${said.charAt(0).toLowerCase()}${said.slice(1)}`,
-    mdxHint(said),
+    mdxHint(said, (lines[place.line - 1] ?? '').slice(place.column - 1)),
   );
 }
 
-function mdxHint(said: string): string {
+/** What to type instead, by what the reader says and what stands there. */
+function mdxHint(said: string, text: string): string {
+  if (text.startsWith('<!--')) return 'write {/* … */} around a note that readers do not see';
+  const [, name, value] = /^<[A-Z][\w]*[^>]*?\s([\w-]+)=([^"'{\s/>]+)/.exec(text) ?? [];
+  if (name !== undefined) return `write ${name}="${value}"`;
   if (/closing tag/i.test(said)) return 'close the component: <Name … />';
   if (/expression|brace|acorn/i.test(said))
     return 'write \\{ for a brace in text, and close every {…}';

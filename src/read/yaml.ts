@@ -79,7 +79,7 @@ function readYaml(text: string, file: string, shift: Shift): Tree {
     const place = placeAt(broken.pos[0]);
     const row = text.split('\n')[place.line - 1 - shift.lines] ?? '';
     const said = `broken YAML: ${describe(broken)}`;
-    problems.push(problemAt(place, 'yaml/broken', said, hintFor(broken.code, row)));
+    problems.push(problemAt(place, 'yaml/broken', said, hintFor(broken, row)));
   }
 
   function walk(node: Node | null, path: Path): RawValue | undefined {
@@ -148,12 +148,21 @@ function scalarText(value: unknown, source: string | undefined): string | undefi
   return typeof value === 'string' ? value : (source ?? String(value));
 }
 
-function describe({ code, message }: { readonly code: string; readonly message: string }): string {
+/** What the parser complains of. */
+interface Broken {
+  readonly code: string;
+  readonly message: string;
+}
+
+function describe({ code, message }: Broken): string {
   if (code === 'MULTIPLE_DOCS') return 'a second document starts here';
   return message.split('\n')[0] ?? message;
 }
 
-function hintFor(code: string, row: string): string | undefined {
+function hintFor({ code, message }: Broken, row: string): string | undefined {
+  const [, name, value] = /^\s*([a-zA-Z][\w-]*) +([^\s:#][^:#]*)$/.exec(row) ?? [];
+  if (code === 'MULTILINE_IMPLICIT_KEY' && name) return `write ${name}: ${value?.trim()}`;
+  if (/^Flow (sequence|map)/.test(message)) return 'close what is opened with [ or {';
   if (code === 'TAB_AS_INDENT' || /^ *\t/.test(row)) return 'indent with spaces';
   if (code === 'MULTIPLE_DOCS') return 'remove the line "---"';
   if (code === 'TAG_RESOLVE_FAILED' || code === 'BAD_SCALAR_START')
@@ -162,5 +171,7 @@ function hintFor(code: string, row: string): string | undefined {
     return 'put quotes around a text that contains ": "';
   if (code === 'BAD_INDENT' || code === 'MISSING_CHAR')
     return 'check indentation and quotes here and on the line above';
+  if (code === 'UNEXPECTED_TOKEN')
+    return 'put quotes around the whole text, or write name: value on a line of its own';
   return undefined;
 }

@@ -31,7 +31,7 @@ describe('a date that is none', () => {
     expect(await day('2025-02-30')).toMatchInlineSnapshot(`
       "press/ledger/hours.csv:3:7
         date: "2025-02-30" is not a date
-        → write year-month-day, like 2025-03-08"
+        → that month has 28 days"
     `);
   });
 });

@@ -123,7 +123,8 @@ describe('a formula', () => {
     `);
     expect(await check(derived('formula: p*t', inputs))).toMatchInlineSnapshot(`
       "press/specs-derived.yaml:7:12
-        formula: "p*t": it gives m^3·kg·s^-2, and a length is m"
+        formula: "p*t": it gives m^3·kg·s^-2, and a length is m
+        → correct the formula, or the quantity of the spec"
     `);
   });
 });

@@ -122,8 +122,8 @@ describe('a CSV file is refused', () => {
   it('where a row has more or fewer cells than the header, each time', () => {
     expect(problemsIn('id,what\nx,a,b\ny\n"q\nr"\nz,c\n')).toEqual([
       '2:1 csv/ragged 3 cells where the header has 2 → put quotes around a cell that contains a separator',
-      '3:1 csv/ragged 1 cells where the header has 2 → put quotes around a cell that contains a separator',
-      '4:1 csv/ragged 1 cells where the header has 2 → put quotes around a cell that contains a separator',
+      '3:1 csv/ragged 1 cell where the header has 2 → put quotes around a cell that contains a separator',
+      '4:1 csv/ragged 1 cell where the header has 2 → put quotes around a cell that contains a separator',
     ]);
     expect(values('id,what\nx,a,b\nz,c\n')).toEqual([{ id: 'z', what: 'c' }]);
   });
