@@ -8,6 +8,7 @@ import { readJson, saveWhole, stateFolder } from '../shop/state-folder.ts';
 import { contentDir, contentDirProblem, workDir } from '../site/folders.ts';
 import { plural } from './print-problems.ts';
 import { say } from './say.ts';
+import { tellFailure } from './tell-failure.ts';
 import { wrongUse } from './wrong-use.ts';
 
 const HELP = `npm run bench-page [-- --lan] [--name workshop.local] [--port 8017] [--cert file --key file]
@@ -60,7 +61,7 @@ async function serve(state: string, wanted: Wanted): Promise<number> {
       onCode: (paired) => afterCode(state, paired),
     });
   } catch (error) {
-    return say(`The bench page can't be served: ${(error as Error).message}`, 1);
+    return say(`The bench page can't be served: ${whyNot(error as Error, port)}`, 1);
   }
   await saveWhole(`${state}/address.json`, JSON.stringify(shop.address));
   if (shop.recovered > 0)
@@ -69,6 +70,10 @@ async function serve(state: string, wanted: Wanted): Promise<number> {
     );
   console.log(describeCode(shop.address, await makeCode(state, new Date())));
   console.log(`Open  ${shop.address}`);
+  if (!lan)
+    console.log(
+      'Only this machine reaches it. For a phone in your network: npm run bench-page -- --lan',
+    );
   if (lan && !cert)
     console.log(
       'Without https (--cert, --key) what is sent can be read in this network, and a phone can open the page only there.',
@@ -79,6 +84,12 @@ async function serve(state: string, wanted: Wanted): Promise<number> {
   });
   await shop.close();
   return 0;
+}
+
+function whyNot(error: NodeJS.ErrnoException, port: number): string {
+  if (error.code === 'EADDRINUSE')
+    return `port ${port} is in use, perhaps by one that is served already. Close that, or name another with --port.`;
+  return tellFailure(error) ?? error.message;
 }
 
 function afterCode(state: string, paired: string | undefined): void {

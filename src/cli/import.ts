@@ -21,6 +21,7 @@ import { importOutcomes, type Job } from './import-outcomes.ts';
 import { importPhotos } from './import-photos.ts';
 import { describeProblems, plural } from './print-problems.ts';
 import { say } from './say.ts';
+import { tellFailure } from './tell-failure.ts';
 
 /** Shows what a file of another program would add to the ledger, and adds it when asked to. */
 export async function main(args: readonly string[]): Promise<number> {
@@ -37,7 +38,8 @@ async function run(wanted: ImportArguments): Promise<number> {
   const isFolder = (await stat(wanted.file).catch(() => undefined))?.isDirectory();
   if (isFolder) return importPhotos(wanted);
   const bytes = await readFile(wanted.file).catch((error: NodeJS.ErrnoException) => error);
-  if (bytes instanceof Error) return say(`${wanted.file} can't be read: ${bytes.message}`, 2);
+  if (bytes instanceof Error)
+    return say(tellFailure(bytes) ?? `${wanted.file} can't be read: ${bytes.message}`, 2);
 
   const content = await readContent(contentDir);
   const found = findMapping(content, wanted);

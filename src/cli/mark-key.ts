@@ -6,6 +6,7 @@ import { contentDir } from '../site/folders.ts';
 import { liesIn } from '../site/lies-in.ts';
 import { printKey } from '../trust/note-key.ts';
 import { writeNew } from '../write/place-file.ts';
+import { tellFailure } from './tell-failure.ts';
 
 /** A private key, or why it is refused. */
 export type KeyRead = { readonly privateKey: KeyObject } | { readonly refused: string };
@@ -23,7 +24,9 @@ export async function readKey(path: string): Promise<KeyRead> {
         };
   } catch (error) {
     return {
-      refused: `${path} can't be read as a private key in PEM: ${(error as Error).message}`,
+      refused:
+        tellFailure(error) ??
+        `${path} can't be read as a private key in PEM: ${(error as Error).message}`,
     };
   }
 }
@@ -46,7 +49,8 @@ export function isKeyOf(line: string | undefined, origin: string, publicKey: Key
 
 async function tooNear(path: string): Promise<string | undefined> {
   const folder = await realpath(dirname(resolve(path))).catch(() => undefined);
-  if (folder === undefined) return `There is no folder ${dirname(resolve(path))}.`;
+  if (folder === undefined)
+    return `There is no folder ${dirname(resolve(path))} yet. Make it, then run this again.`;
   const key = await realpath(path).catch(() => join(folder, basename(path)));
   for (const home of [contentDir, repositoryOf(contentDir), process.cwd()]) {
     if (liesIn(await realpath(home), key))

@@ -56,7 +56,7 @@ export async function newProject(
   const start = { ...answers, name, timeZone, today } as ProjectStart;
   const language = answers.language ?? Intl.DateTimeFormat().resolvedOptions().locale;
   const placed = await placeProject(contentDir, id, {
-    files: blankProject(start),
+    files: blankProject(start, language),
     site: blankSite(start, language),
   });
   if ('refused' in placed) return refuse(placed.refused);

@@ -16,9 +16,12 @@ export interface ProjectStart {
 }
 
 /** The files of a project in which nothing has happened yet, by their paths in its folder. */
-export function blankProject(start: ProjectStart): Readonly<Record<string, string>> {
+export function blankProject(
+  start: ProjectStart,
+  language: string,
+): Readonly<Record<string, string>> {
   return {
-    'project.yaml': projectText(start),
+    'project.yaml': projectText(start, language),
     'sources.yaml': SOURCES,
     'phases.yaml': phasesText(start.today),
     'specs.yaml': SPECS,
@@ -47,12 +50,12 @@ builder: ${plain(start.builder)}
 `;
 }
 
-function projectText(start: ProjectStart): string {
+function projectText(start: ProjectStart, language: string): string {
   const { name, maker, model, year, kind, builder, currency, timeZone } = start;
   const person = wordsOf(builder) || 'builder';
   return `${schema('project')}name: ${plain(name)}
 # One sentence for lists and search machines. Change it to say what you want to do.
-summary: ${plain(`${year} ${maker} ${model}, ${kind}: taken apart, measured and rebuilt.`)}
+summary: Taken apart, measured and rebuilt, with hours and money written down on the day.
 machine:
   maker: ${plain(maker)}
   model: ${plain(model)}
@@ -61,7 +64,7 @@ machine:
 builder: ${plain(builder)}
 currency: ${plain(currency)}
 timeZone: ${plain(timeZone)}
-# Kinds of work that rows of hours name. Add your own.
+${/-US$/.test(language) ? '# Gallons and what hangs on them stand beside metric values as the US has them.\notherUnits: us\n' : ''}# Kinds of work that rows of hours name. Add your own.
 work: [survey, dismantling, cleaning, repair, fitting, electrical, paint, measuring, travel]
 # Who works on it. Somebody without a name is shown as "helper".
 people:

@@ -11,7 +11,7 @@ test.for([
   ['name: A\ncurrency EUR\ntimeZone: x\n', 'write currency: EUR'],
   ['machine: [\nname: y\n', 'close what is opened with [ or {'],
   ["name: 'it's'\n", 'put quotes around the whole text, or write name: value on a line of its own'],
-])('of YAML %j it says: %s', ([text, fix]) => {
+] as const)('of YAML %j it says: %s', ([text, fix]) => {
   expect(fixesOf(readYamlRecord(text, 'project.yaml').problems)).toEqual([fix]);
 });
 
@@ -19,7 +19,7 @@ test.for([
   ['<Spec of=bore />', 'write of="bore"'],
   ['a <!-- note --> b', 'write {/* … */} around a note that readers do not see'],
   ['Only <5 mm', 'write &lt; for a "less than" in text, and close every <Name … />'],
-])('of an entry with %j it says: %s', ([text, fix]) => {
+] as const)('of an entry with %j it says: %s', ([text, fix]) => {
   expect(fixesOf(readMdx(`---\ntitle: x\n---\n\n${text}\n`, 'entry.mdx').problems)).toEqual([fix]);
 });
 
