@@ -60,6 +60,37 @@ describe('what the instrument states (type B)', () => {
   });
 });
 
+describe('sources', () => {
+  const stated = { 'stated-error': '2 kg' };
+  const sources = (rest: Parameters<typeof read>[1], values = '640') =>
+    read(values, rest).components.map(({ key, group, name, shape, how }) => [
+      ...[key, group, name, shape, how],
+    ]);
+
+  test('have names of their own, and say how they were worked out', () => {
+    expect(sources({ instrument: { ...stated, step: '0.5 kg' } })).toEqual([
+      ['r-1 step', 'r-1 step', 'step', 'rectangular', 'δ/√12 = 0.5/√12'],
+      ['r-1 stated error', 'r-1 stated error', 'stated error', 'rectangular', 'a/√3 = 2/√3'],
+    ]);
+    expect(sources({ instrument: { 'certificate-u': '0.0125 kg' } })).toEqual([
+      ['r-1 certificate', 'r-1 certificate', 'certificate', 'normal', 'U/k = 0.0125/2'],
+    ]);
+  });
+
+  test('are shared by readings of one instrument from the same zero', () => {
+    const readings = ['640', '641'].map((values) => ({ values, zero: 'morning' }));
+    const { latest } = figuresOf({ instrument: stated, readings });
+    expect(latest?.components).toMatchObject([
+      { key: 'scale morning stated error', group: 'scale morning stated error', zero: 'morning' },
+    ]);
+  });
+
+  test('show as many decimals as the values have, and one more where the unit is another', () => {
+    expect(read('640 640.25').decimals).toBe(2);
+    expect(read('640.2', { unit: 'lb' }).decimals).toBe(2);
+  });
+});
+
 describe('units', () => {
   test('a reading in pounds is worked out in the unit of its spec, its instrument too', () => {
     const { value, u, unit } = read('1000', { unit: 'lb', instrument: { step: '1 lb' } });

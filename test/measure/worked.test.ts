@@ -53,6 +53,21 @@ describe('a derived spec has a value for each day and state', () => {
   });
 });
 
+test('the days of a spec that carries all its inputs come in their order, whichever was read first', () => {
+  const both = { ...twoSpecs, sum: { ...twoSpecs.sum, carried: ['a', 'b'] } };
+  const readings = [
+    { spec: 'a', date: '2025-03-01', values: '1' },
+    { spec: 'a', date: '2025-03-05', values: '5' },
+    { spec: 'b', date: '2025-03-02', values: '20' },
+    { spec: 'b', date: '2025-03-09', values: '90' },
+  ];
+  expect(worked({ specs: both, readings })).toEqual([
+    ['03-02', 'as-found', 21],
+    ['03-05', 'as-found', 25],
+    ['03-09', 'as-found', 95],
+  ]);
+});
+
 describe('a carried input', () => {
   const carried = { ...twoSpecs, sum: { ...twoSpecs.sum, carried: ['b'] } };
 
