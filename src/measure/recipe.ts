@@ -250,7 +250,7 @@ function inputFrom(
   }
   const constant = readConstant(text);
   if ('wrong' in constant) {
-    const isId = /^[a-z0-9-]+$/.test(text) && /[a-z]/.test(text);
+    const isId = /^[\w-]+$/.test(text) && /[a-z]/i.test(text) && !/^\d+[a-z]*$/i.test(text);
     if (isId) return { wrong: `unknown spec "${text}"`, fix: suggest(text, [...specs.keys()]) };
     // Lengths are told by millimetres already.
     const bare = quantity !== undefined && quantity !== 'length' && /^[-+]?[\d.]+$/.test(text);

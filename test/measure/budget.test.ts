@@ -90,6 +90,69 @@ describe('budgetRows', () => {
   });
 });
 
+describe('a row of a budget', () => {
+  const sum = (formula: string, inputs: Written, readings: MeasuredLists['readings']) => ({
+    specs: { a: {}, b: {}, out: { formula, inputs } },
+    readings: readings ?? [],
+    instruments: [{ id: 'caliper', step: '1 mm', 'stated-error': '1 mm' }],
+  });
+  const both = [
+    { spec: 'a', values: '10', instrument: 'caliper', zero: 'morning' },
+    { spec: 'b', values: '20', instrument: 'caliper', zero: 'morning' },
+  ];
+
+  test('says what an input is, which spec it comes from, and which value', () => {
+    const about = (lists: MeasuredLists, spec: string) =>
+      budgetRows(workedIn(measuredProject(lists), spec), 'en-GB').map((row) => [
+        ...[row.name, row.what, row.spec, row.value],
+      ]);
+    expect(about(loads, 'cg')).toEqual([
+      ['L', 'wheelbase', 'base', 'r-1'],
+      ['Wf', 'front axle load', 'front', 'r-2'],
+      ['Wr', 'rear axle load', 'rear', 'r-3'],
+    ]);
+    expect(about(sum('a + c', { a: 'a', c: '1 mm' }, both), 'out')).toEqual([
+      ['a', 'a', 'a', 'r-1'],
+      ['c', 'c', undefined, undefined],
+    ]);
+  });
+
+  test('gives what inputs share a row of its own, where it is the smaller part', () => {
+    // u² = 2·(1/12 + 1/3) + 2/3 of what is shared: 5/6 of 3/2 by themselves, 2/3 of 3/2 together.
+    expect(rows(sum('a + b', { a: 'a', b: 'b' }, both), 'out')).toEqual([
+      'a | 10.00 mm | 0.65 mm | 1.00 | 27.8 %',
+      'b | 20.00 mm | 0.65 mm | 1.00 | 27.8 %',
+      'r |  |  |  | 44.4 %',
+    ]);
+  });
+
+  test('leaves a count out of units, and writes a sensitivity of nothing as 0', () => {
+    const zero = [
+      { spec: 'a', values: '10', instrument: 'caliper' },
+      { spec: 'b', values: '0', instrument: 'caliper' },
+    ];
+    expect(rows(sum('n*a', { n: '3 count', a: 'a' }, zero), 'out')).toEqual([
+      'n | 3 count | exact | 10.0 mm | –',
+      'a | 10.00 mm | 0.65 mm | 3.00 | 100.0 %',
+    ]);
+    expect(rows(sum('a*b/c', { a: 'a', b: 'b', c: '1 mm' }, zero), 'out')[0]).toBe(
+      'a | 10.00 mm | 0.65 mm | 0 | 0.0 %',
+    );
+  });
+
+  test('writes numbers in powers of ten from a million on, and below a hundred-thousandth', () => {
+    const of = (factor: string) =>
+      rows(sum(`${factor}*a`, { a: 'a' }, both), 'out').map((row) => row.split(' | ')[3]);
+    expect(['999999', '1000000', '0.00001', '0.000001'].map((factor) => of(factor)[0])).toEqual([
+      '1.00·10^6',
+      '1.00·10^6',
+      '0.0000100',
+      '1.00·10^−6',
+    ]);
+    expect(of('100000')).toEqual(['100,000']);
+  });
+});
+
 describe('expansion', () => {
   test('goes from u to U', () => {
     expect(expansion(workedIn(measuredProject(loads), 'cg'), 'en-GB')).toEqual([

@@ -113,8 +113,37 @@ describe('a formula of its own', () => {
   });
 });
 
+test('a list may have 99 values and no more', () => {
+  const listed = (count: number) => ({
+    calc: 'place-mean',
+    inputs: { places: Array.from({ length: count }, () => 'base') },
+  });
+  expect(mistakes(listed(99))).toEqual([]);
+  expect(mistakes(listed(100))).toEqual([
+    'inputs.places: 100 values are more than the 99 that a calculation takes',
+  ]);
+});
+
 describe('recipeOf refuses', () => {
   test.each([
+    [
+      { formula: 'x + y + z', inputs: { x: 'bass', y: '5 mn', z: 'Base' } },
+      [
+        'inputs.x: unknown spec "bass" → did you mean "base"?',
+        'inputs.y: "5 mn" has an unknown unit "mn"',
+        'inputs.z: unknown spec "Base" → did you mean "base"?',
+      ],
+    ],
+    [
+      { formula: 'x + q', inputs: { x: 'base' } },
+      ['formula: "x + q": unknown name "q" → inputs are named under "inputs"'],
+    ],
+    [
+      { formula: 'x*x', inputs: { x: 'base' } },
+      [
+        'formula: "x*x": it gives m^2, and a length is m → correct the formula, or the quantity of the spec',
+      ],
+    ],
     [{ ...along, formula: 'a' }, ['formula: stands beside calc → keep one of the two']],
     [
       { ...along, calc: 'cg-allong' },
