@@ -94,7 +94,7 @@ export function goneRow(ledger: MarkedLedger, marked: MarkedRow): Problem {
     'marks/row-gone',
     `the row "${marked.id}" of ${marked.kind} was marked on ${markedOn(ledger, marked)} and is gone`,
     [
-      `put it back as it was published${hidden}:`,
+      `put it back${neighbour ? '' : ` into ledger/${marked.kind}`} as it was published${hidden}:`,
       rowExample(withoutHashes(published), shape),
       'and take it back by a row in ledger/withdrawals:',
       rowExample(taken, neighbour?.raw.columns ? { columns: [] } : {}),
