@@ -49,6 +49,12 @@ const LINES: readonly Line[] = [
   { what: 'bare Astro, cold, s', of: ({ bare }) => bare.seconds, decimals: 1, grows: true },
   { what: '  memory at the most, MB', of: ({ bare }) => bare.peak, grows: true },
   { what: 'ours / bare', of: ({ cold, bare }) => cold.seconds / bare.seconds, decimals: 2 },
+  { what: '  bytes of bare Astro, MB', of: ({ bare }) => bare.bytes / 1e6, decimals: 1 },
+  {
+    what: '  for each MB of site',
+    of: ({ cold, bytes, bare }) => cold.seconds / bytes / (bare.seconds / bare.bytes),
+    decimals: 2,
+  },
   { what: '  by seconds of all cores', of: ({ cold, bare }) => cold.cpu / bare.cpu, decimals: 2 },
   { what: 'unchanged / cold', of: ({ warm, cold }) => warm.seconds / cold.seconds, decimals: 2 },
   {

@@ -25,7 +25,7 @@ export interface SiteTimes {
   readonly warm: Build;
   readonly afterHours: Build;
   readonly afterReading: Build;
-  readonly bare: Took;
+  readonly bare: Took & { readonly bytes: number };
   readonly sharp: Took;
 }
 
@@ -58,14 +58,14 @@ export async function timeSite(
   const bareSite = join(folder, 'bare');
   await writeBareSite(bareSite, { content, pages });
   const bare = await runMeasured(['src/bench/bare-contender.ts', bareSite]);
-  const { pages: barePages } = await sizeOf(join(bareSite, 'dist'));
+  const { pages: barePages, bytes: bareBytes } = await sizeOf(join(bareSite, 'dist'));
   if (barePages !== pages) throw new Error(`bare Astro made ${barePages} pages of ${pages}`);
   told('bare Astro');
   const sharp = await runMeasured(['src/bench/sharp-contender.ts', content, join(folder, 'sharp')]);
   return {
     ...{ size, rows, pages, bytes, figures: { ...took, stages } },
     ...{ cold, warm, afterHours, afterReading },
-    ...{ bare: plain(bare), sharp: plain(sharp) },
+    ...{ bare: { ...plain(bare), bytes: bareBytes }, sharp: plain(sharp) },
   };
 }
 
