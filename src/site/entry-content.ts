@@ -3,7 +3,9 @@ import { join } from 'node:path';
 import * as runtime from 'astro/jsx-runtime';
 import Slugger from 'github-slugger';
 import { defineHastPlugin, type EvaluateOptions, evaluate } from 'satteri';
+import { wouldRun } from '../check/would-run.ts';
 import { cutFrontMatter } from '../read/front-matter.ts';
+import type { Problem } from '../read/problem.ts';
 import { decodeTyped } from '../read/text.ts';
 import type { Words } from '../words/words.ts';
 import { contentDir } from './folders.ts';
@@ -25,6 +27,9 @@ export async function entryContent(
   const text = decodeTyped(await readFile(join(contentDir, file)), file);
   const cut = typeof text === 'string' ? cutFrontMatter(text) : undefined;
   if (typeof cut !== 'object') throw new Error(`${file} is no entry; run "npm run check"`);
+  // A build has checked before; while somebody writes, anything may stand there, and none of it may run.
+  const [refused] = import.meta.env.DEV ? wouldRun(cut.rest, file) : [];
+  if (refused !== undefined) return notShown(refused);
   const { default: write } = (await evaluate(cut.rest, {
     ...(runtime as Pick<EvaluateOptions, 'Fragment' | 'jsx' | 'jsxs'>),
     elementAttributeNameCase: 'html',
@@ -34,6 +39,13 @@ export async function entryContent(
   })) as { default: EntryContent };
   const Content: EntryContent = (props) =>
     write({ ...props, components: { Fragment: runtime.Fragment, ...props.components } });
+  return Object.assign(Content, { [RENDERER]: 'astro:jsx' });
+}
+
+/** What stands in place of a text that would run something. */
+function notShown({ file, line, column, message }: Problem): EntryContent {
+  const text = `The text of this entry is not shown. ${file}:${line}:${column}: ${message}`;
+  const Content = () => runtime.jsx('p', { children: text });
   return Object.assign(Content, { [RENDERER]: 'astro:jsx' });
 }
 

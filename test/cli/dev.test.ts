@@ -42,6 +42,15 @@ test('dev shows an entry that is written while it runs, and what is typed into i
       await writeFile(join(entries, '2025-04-13-new.mdx'), `${text}\n## Typed just now\n`);
       const heading = '<h2 id="typed-just-now"';
       await vi.waitFor(async () => expect(await page()).toContain(heading), WAIT);
+
+      // Nothing that is typed is run, however the page is asked for.
+      for (const typed of ['{process.exit()}', '<Spec of={process.exit()} />']) {
+        await writeFile(join(entries, '2025-04-13-new.mdx'), `${text}\n${typed}\n`);
+        const anyway = () => textOf(`${site}press/log/2025-04-13-new/?anyway`);
+        const refused = 'The text of this entry is not shown. press/entries/2025-04-13-new.mdx:';
+        await vi.waitFor(async () => expect(await anyway()).toContain(refused), WAIT);
+        expect(await page()).toContain('in the content</title>');
+      }
     } finally {
       child.kill();
       await ended;
@@ -61,5 +70,5 @@ function addressOf(out: NodeJS.ReadableStream | null): Promise<string> {
 }
 
 async function textOf(address: string): Promise<string> {
-  return (await fetch(address, { headers: { accept: 'text/html' } })).text();
+  return (await fetch(address)).text();
 }

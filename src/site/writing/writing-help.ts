@@ -30,7 +30,7 @@ export function writingHelp(): AstroIntegration {
           const url = new URL(request.originalUrl ?? request.url ?? '/', 'http://localhost');
           const answer = url.pathname.endsWith('/__writing')
             ? await panelFor(url.searchParams.get('page') ?? '')
-            : await problemsInstead(url, request.headers.accept ?? '', base);
+            : await problemsInstead(url, base);
           if (answer === undefined) return next();
           response.setHeader('content-type', 'text/html; charset=utf-8');
           response.setHeader('cache-control', 'no-store');
@@ -46,9 +46,8 @@ async function read(): Promise<Read> {
   return { content, problems: checkContent(content, new Date()) };
 }
 
-async function problemsInstead({ pathname, searchParams }: URL, accept: string, base: string) {
-  const isPage = accept.includes('text/html') && pathname.endsWith('/');
-  if (!isPage || searchParams.has('anyway')) return undefined;
+async function problemsInstead({ pathname, searchParams }: URL, base: string) {
+  if (!pathname.endsWith('/') || searchParams.has('anyway')) return undefined;
   const { problems } = await read();
   if (!problems.some(({ level }) => level === 'error')) return undefined;
   return problemPage(problems, { base, path: pathname });
