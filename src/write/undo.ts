@@ -42,7 +42,7 @@ async function undoAlone(
     bytes.set(step.file, before);
   }
   const problems = await problemsWithout(contentDir, last.project, bytes, now);
-  if (problems.length > 0) return { problems };
+  if (problems.length > 0) return { problems: problems.map((one) => markedOr(one, last)) };
   const files = last.files.map(({ file, before, after }) => ({
     file,
     before: after,
@@ -85,6 +85,18 @@ async function problemsWithout(
   const is = checkContent(await readContent(contentDir, { projects: [project] }), now);
   const would = checkContent(await readContent(contentDir, { projects: [project], instead }), now);
   return newProblems(is, would).filter(({ level }) => level === 'error');
+}
+
+/** A row that is marked is told as one that stays, and not as one that went. */
+function markedOr(problem: Problem, { written }: Change): Problem {
+  const row = written.find(({ id }) => problem.message.includes(`the row "${id}"`));
+  if (problem.code !== 'marks/row-gone' || row === undefined) return problem;
+  return problemAt(
+    { file: row.file, line: row.line, column: 1 },
+    'write/undo',
+    `the row "${row.id}" is marked, and stays`,
+    `say that it no longer counts: npm run add -- withdrawal ${row.id} "why"`,
+  );
 }
 
 function changedSince({ written }: Change, { file }: FileStep): Problem {

@@ -14,7 +14,7 @@ test.for([
   ['<p onclick="alert(1)">x</p>', 'component/html-attribute'],
   ['<script>alert(1)</script>', 'component/html'],
   ['[x](javascript:alert(1))', 'link/address'],
-])('%s would run', ([text, code]) => {
+] as const)('%s would run', ([text, code]) => {
   expect(said(text)).toContain(code);
 });
 

@@ -118,6 +118,19 @@ describe('import', () => {
       expect((await runCommand(['check'], dirs)).out).toContain('0 problems');
     }));
 
+  it('adds again what was taken back, also where another row has an id of it by now', () =>
+    withMapping(async (dirs) => {
+      const before = await costs(dirs);
+      await importing(dirs, latin(STATEMENT), '--write');
+      expect((await runCommand(['undo'], dirs)).status).toBe(0);
+      expect(await costs(dirs)).toBe(before);
+      const brush = ['add', 'cost', '7.77', 'consumable', 'teardown', 'Brush'];
+      expect((await runCommand(brush, dirs)).status).toBe(0);
+      const again = await importing(dirs, latin(STATEMENT), '--write');
+      expect(sumOf(again.out)).toBe('13 read = 4 added + 0 known + 4 skipped + 5 refused');
+      expect(await costs(dirs)).toContain('1234.50');
+    }));
+
   it('adds a third equal line of a later file, and says which rows are gone', () =>
     withMapping(async (dirs) => {
       await importing(dirs, latin(STATEMENT), '--write');

@@ -107,6 +107,22 @@ describe('mark', () => {
       expect(await read(dirs, 'marks-secret.txt')).toMatch(/\n11 [0-9a-f]{64}\n$/);
     }));
 
+  it('keeps its rows from being taken back, and says what to type instead', () =>
+    inWorkshop({}, async (dirs) => {
+      expect((await runCommand(['add', 'hours', '1:00', 'Oiled it'], dirs)).status).toBe(0);
+      expect((await mark(dirs)).status).toBe(0);
+      const { status, err } = await runCommand(['undo'], dirs);
+      expect([status, err]).toEqual([
+        1,
+        expect.stringContaining(
+          '  the row "h-003" is marked, and stays\n  → say that it no longer counts: npm run add -- withdrawal h-003 "why"\n',
+        ),
+      ]);
+      expect(err).toContain('Nothing was taken back.');
+      const said = await runCommand(['add', 'withdrawal', 'h-003', 'Counted twice'], dirs);
+      expect([said.status, said.err]).toEqual([0, '']);
+    }));
+
   it('gives no ledger an address that is none for good', () =>
     inWorkshop(
       { 'site.yaml': ['https://shed.example/', 'https://my-log.example/'] },
