@@ -1,21 +1,15 @@
 import { todayOf } from '../check/check.ts';
 import type { ListKind } from '../model/kinds.ts';
 import { type ReadContent, type ReadProject, readContent } from '../read/content.ts';
-import { suggest } from '../read/nearest.ts';
 import { contentDir, contentDirProblem } from '../site/folders.ts';
 import type { Fields } from '../write/csv-append.ts';
 import { changesOf } from '../write/journal.ts';
 import { alsoCarried, readyRow } from '../write/ready-row.ts';
 import { type WriteOptions, type WriteResult, writeRows } from '../write/write-rows.ts';
-import {
-  type AddArguments,
-  asSentence,
-  HELP,
-  readAddArguments,
-  singular,
-} from './add-arguments.ts';
+import { type AddArguments, HELP, readAddArguments, singular } from './add-arguments.ts';
 import { completionScript, printCandidates } from './add-completion.ts';
 import { askFields, confirm, isInteractive } from './ask-fields.ts';
+import { noProject } from './no-project.ts';
 import { describeProblems } from './print-problems.ts';
 import { say } from './say.ts';
 import { main as undo } from './undo.ts';
@@ -111,5 +105,5 @@ export async function projectFor(
   if (ids.length === 0) return 'There is no project yet: npm run new -- project';
   if (wanted === undefined)
     return `Say which project: ${ids.map((name) => `--project ${name}`).join(', or ')}`;
-  return `There is no project "${wanted}". ${asSentence(suggest(wanted, ids)) ?? ''}`.trimEnd();
+  return noProject(wanted, ids);
 }

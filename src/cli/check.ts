@@ -74,9 +74,11 @@ function readArguments(args: readonly string[]): Wanted | 'help' | undefined {
     });
     const { format, fix: mends, 'dry-run': dry, help } = values;
     if (help) return 'help';
-    if (format !== 'text' && format !== 'json') return undefined;
+    if (format !== 'text' && format !== 'json')
+      throw new Error(`--format is text or json, and not "${format}".`);
+    if (dry && !mends) throw new Error('--dry-run goes with --fix.');
     // What is mended is told in words, which would spoil the JSON.
-    if ((dry && !mends) || (mends && format === 'json')) return undefined;
+    if (mends && format === 'json') throw new Error('--fix tells in words, and not in JSON.');
     return { format, fix: mends, dry };
   } catch (error) {
     return tellWrongUse(error);

@@ -37,8 +37,10 @@ export function readDossierArguments(args: readonly string[]): DossierArguments 
       },
     });
     const { out, paper, identity, built } = values;
-    if (!['a4', 'letter'].includes(paper) || !['masked', 'full'].includes(identity))
-      return undefined;
+    if (!['a4', 'letter'].includes(paper))
+      throw new Error(`--paper is a4 or letter, and not "${paper}".`);
+    if (!['masked', 'full'].includes(identity))
+      throw new Error(`--identity is masked or full, and not "${identity}".`);
     return {
       ...{ projects: positionals, out, built, whole: identity === 'full' },
       paper: paper === 'letter' ? 'Letter' : 'A4',

@@ -6,12 +6,12 @@ import { wholeNumbers } from '../dossier/identity.ts';
 import { sectionsOf } from '../dossier/sections.ts';
 import { steadyPdf } from '../dossier/steady-pdf.ts';
 import { addressesOf } from '../publish/address.ts';
-import { suggest } from '../read/nearest.ts';
 import { contentDir, contentDirProblem, siteDir } from '../site/folders.ts';
 import { aloneInWork } from '../site/work-lock.ts';
 import { writeWhole } from '../write/swap-in.ts';
 import { buildSite } from './build.ts';
 import { type DossierArguments, HELP, readDossierArguments } from './dossier-arguments.ts';
+import { noProject } from './no-project.ts';
 import { printPage } from './print-page.ts';
 import { plural } from './print-problems.ts';
 import { say } from './say.ts';
@@ -32,8 +32,7 @@ export async function main(
   const { projects } = await openBook(contentDir, { now: new Date() });
   const ids = projects.map(({ id }) => id);
   const unknown = wanted.projects.find((id) => !ids.includes(id));
-  if (unknown !== undefined)
-    return say(`There is no project "${unknown}": ${suggest(unknown, ids) ?? ids.join(', ')}`, 2);
+  if (unknown !== undefined) return say(noProject(unknown, ids), 2);
 
   const browser = await openBrowser();
   if (browser === undefined) return say(NO_BROWSER, 1);

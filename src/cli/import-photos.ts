@@ -3,10 +3,10 @@ import { join } from 'node:path';
 import { type DatedEntry, entryFor, photoRecord } from '../import/photo-entry.ts';
 import { type PhotoOutcome, photoOutcomes } from '../import/photo-folder.ts';
 import { type ReadContent, type ReadProject, readContent } from '../read/content.ts';
-import { suggest } from '../read/nearest.ts';
 import { contentDir } from '../site/folders.ts';
 import { keepFile } from '../write/keep-file.ts';
 import type { ImportArguments } from './import-arguments.ts';
+import { noProject } from './no-project.ts';
 import { plural } from './print-problems.ts';
 import { say } from './say.ts';
 
@@ -88,5 +88,5 @@ function projectOf({ projects }: ReadContent, id: string | undefined): ReadProje
       ? only
       : `Say which project it is for: --project ${ids.join(' | ')}`;
   const found = projects.find((project) => project.id === id);
-  return found ?? `There is no project "${id}". ${suggest(id, ids) ?? ''}`.trimEnd();
+  return found ?? noProject(id ?? '', ids);
 }

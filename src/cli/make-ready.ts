@@ -12,11 +12,11 @@ import { checkContent } from '../check/check.ts';
 import { derivePhotos } from '../photo/derive.ts';
 import { readContent } from '../read/content.ts';
 import { contentState } from '../read/content-state.ts';
-import { suggest } from '../read/nearest.ts';
 import type { Problem } from '../read/problem.ts';
 import { refreshCrossChecks } from '../site/cross-checks.ts';
 import { cacheDir, contentDir, workDir } from '../site/folders.ts';
 import { checkAddresses } from './address-check.ts';
+import { noProject } from './no-project.ts';
 import { countProblems, describeProblems, plural } from './print-problems.ts';
 import { terminal } from './terminal.ts';
 
@@ -53,10 +53,7 @@ export async function makeReady(
   if (hasErrors(problems)) throw new NotBuilt(`${countProblems(problems)}.`);
   const ids = book.projects.map(({ id }) => id);
   const unknown = only?.find((id) => !ids.includes(id));
-  if (unknown !== undefined)
-    throw new NotBuilt(
-      `There is no project "${unknown}": ${suggest(unknown, ids) ?? ids.join(', ')}`,
-    );
+  if (unknown !== undefined) throw new NotBuilt(noProject(unknown, ids));
   await drawValues(book, only);
   lap('draws');
   const parts = await findParts(only ?? ids, state);

@@ -6,7 +6,6 @@ import { addMark, originOf } from '../mark/add-mark.ts';
 import { marksOf } from '../mark/ledger-marks.ts';
 import { writeMark } from '../mark/write-mark.ts';
 import { type ReadContent, type ReadProject, readContent } from '../read/content.ts';
-import { suggest } from '../read/nearest.ts';
 import { contentDir, contentDirProblem } from '../site/folders.ts';
 import { type Day, showDay } from '../time/day.ts';
 import { toBase64 } from '../trust/hash.ts';
@@ -15,6 +14,7 @@ import { alone } from '../write/alone.ts';
 import { PLACEHOLDER } from '../write/blank-project.ts';
 import { type MarkArguments, readMarkArguments } from './mark-arguments.ts';
 import { isKeyOf, makeKey, readKey } from './mark-key.ts';
+import { noProject } from './no-project.ts';
 import { countProblems, describeProblems, plural } from './print-problems.ts';
 import { say } from './say.ts';
 
@@ -163,5 +163,5 @@ function unknownProject({ projects }: ReadContent, ids: readonly string[]): stri
   const known = projects.map(({ id }) => id);
   const wrong = ids.find((id) => !known.includes(id));
   if (wrong === undefined) return undefined;
-  return `There is no project "${wrong}". ${suggest(wrong, known) ?? ''}`.trimEnd();
+  return noProject(wrong, known);
 }

@@ -1,12 +1,11 @@
 import { join } from 'node:path';
 import { takeBackLines } from '../import/take-back.ts';
 import { readContent } from '../read/content.ts';
-import { suggest } from '../read/nearest.ts';
 import { contentDir, contentDirProblem } from '../site/folders.ts';
 import { alone } from '../write/alone.ts';
 import { standingChanges } from '../write/journal.ts';
 import { type UndoResult, undoLast } from '../write/undo.ts';
-import { asSentence } from './add-arguments.ts';
+import { noProject } from './no-project.ts';
 import { describeProblems } from './print-problems.ts';
 import { say } from './say.ts';
 
@@ -50,6 +49,5 @@ async function takeBack(project: string | undefined): Promise<UndoResult> {
 
 async function unknownProject(project: string): Promise<string | undefined> {
   const ids = (await readContent(contentDir)).projects.map(({ id }) => id);
-  if (ids.includes(project)) return undefined;
-  return `There is no project "${project}". ${asSentence(suggest(project, ids)) ?? ''}`.trimEnd();
+  return ids.includes(project) ? undefined : noProject(project, ids);
 }

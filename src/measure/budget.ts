@@ -23,10 +23,17 @@ export function budgetOf(measured: Measured, language: string): string[] {
     const [{ name, zero, how } = { name: '', zero: undefined, how: '' }] = parts;
     const own = budget.parts[name as keyof typeof budget.parts] ?? name;
     const source = zero === undefined ? own : budget.shared(own, zero);
-    lines.push(budget.part(source, how, `${size(combine(parts))} ${unit}`));
+    lines.push(budget.part(source, inLanguage(how, language), `${size(combine(parts))} ${unit}`));
   }
   if (measured.U === undefined) return [...lines, budget.noError];
   return [...lines, ...expansion(measured, language)];
+}
+
+/** A working out with its numbers as a language writes them; they are made where no language is known. */
+function inLanguage(how: string, language: string): string {
+  return how.replaceAll(/\d[\d,]*(?:\.(\d+))?/g, (number, decimals = '') =>
+    showNumber(Number(number.replaceAll(',', '')), decimals.length, language),
+  );
 }
 
 /** The last lines of a working: combined u, degrees of freedom, U. */

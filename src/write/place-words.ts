@@ -25,18 +25,30 @@ export function placeWords(
 ): Placed {
   const whole = withCurrencies(kind, words, known);
   const placed = placeWhole(kind, whole, given, known);
-  const field = numberFields(kind).find((name) => !placed.fields[name]);
-  const at = field === undefined ? -1 : whole.findIndex((word) => isNumberLike(word, placed));
-  if (field === undefined || at < 0) return placed;
-  // A number that is written wrongly is refused as one, and not kept as text.
-  const others = whole.toSpliced(at, 1);
-  return placeWords(kind, others, { ...given, [field]: whole[at] as string }, known);
+  // A number that is written wrongly is refused as one, and an id of no row as one, and neither is kept as text.
+  const lacking = (name: string) => !placed.fields[name];
+  const texts = [...placed.left, ...['what', 'note', 'because'].map((name) => placed.fields[name])];
+  for (const [fields, looks] of [
+    [numberFields(kind), /^[-+]?[.,]?\d\S*$/],
+    [rowFields(kind), /^[a-z]+-\d+$/],
+  ] as const) {
+    const field = fields.find(lacking);
+    const at = whole.findIndex((word) => looks.test(word) && texts.includes(word));
+    if (field !== undefined && at >= 0)
+      return placeWords(
+        kind,
+        whole.toSpliced(at, 1),
+        { ...given, [field]: whole[at] as string },
+        known,
+      );
+  }
+  return placed;
 }
 
-/** Whether a word begins like a number, and was taken by no field but a text, or by none. */
-function isNumberLike(word: string, { fields, left }: Placed): boolean {
-  const texts = [fields.what, fields.note, ...left];
-  return /^[-+]?[.,]?\d\S*$/.test(word) && texts.includes(word);
+/** Fields that a row needs and that name another row. */
+function rowFields(kind: ListKind): string[] {
+  const shape = shapeOf(kind);
+  return requiredFields(kind).filter((name) => refOf(shape[name] as never) === 'rows');
 }
 
 /** Fields that a row needs and that hold a number, as money, a length of work or values do. */

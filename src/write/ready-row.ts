@@ -35,11 +35,15 @@ export function readyRow(
 }
 
 /** The day of a row, and the day it was written down where that is a later one. */
-function dates(kind: ListKind, { date, recorded }: Fields, today: Day): Fields {
+function dates(kind: ListKind, { date, recorded, corrects }: Fields, today: Day): Fields {
   const shape = shapeOf(kind);
   if (shape.date === undefined) return {};
   const day = date === 'yesterday' ? addDays(today, -1) : (date ?? today);
-  const isLater = shape.recorded !== undefined && parseDay(day) !== undefined && day < today;
+  // A correction says when it was written, whichever day it is about.
+  const isLater =
+    shape.recorded !== undefined &&
+    parseDay(day) !== undefined &&
+    (day < today || corrects !== undefined);
   return { date: day, ...(isLater && !recorded ? { recorded: today } : {}) };
 }
 

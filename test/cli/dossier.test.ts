@@ -32,7 +32,7 @@ describe('npm run dossier', () => {
 
   it('names the project that was meant', async () => {
     expect(await main(['lapwin', '--built'], noBrowser)).toBe(2);
-    expect(said).toEqual(['There is no project "lapwin": did you mean "lapwing"?']);
+    expect(said).toEqual(['There is no project "lapwin". Did you mean "lapwing"?']);
   });
 
   it('says what to install where there is no browser, before it builds anything', async () => {

@@ -1,26 +1,17 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { mkdir, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { commit } from '../../src/write/commit.ts';
 import { growRow } from '../../src/write/grow-row.ts';
 import { hashOf, standingChanges } from '../../src/write/journal.ts';
+import { steadily } from '../../src/write/steadily.ts';
 import { undoLast } from '../../src/write/undo.ts';
 import { inContentFolder, NOON } from '../check/content-folder.ts';
-import { added, addRows, bytesBelow, hoursRow, partRow, refused } from './press-ledger.ts';
+import { added, addRows, bytesBelow, hoursRow, partRow } from './press-ledger.ts';
 
 const HOURS = 'press/ledger/hours.csv';
 const PARTS = 'press/ledger/parts.yaml';
-
-/** Saves a file again and again, as somebody does who types in it: what another program put in stays. */
-function typeIn(file: string): () => void {
-  let saves = 0;
-  const timer = setInterval(() => {
-    const text = readFileSync(file, 'utf8');
-    writeFileSync(file, text.replace(/Cleaned\d*/, `Cleaned${saves++}`));
-  }, 1);
-  return () => clearInterval(timer);
-}
 
 it('puts in none of the files where one is not as the change was made of', () =>
   inContentFolder({}, async (content) => {
@@ -43,21 +34,19 @@ it('puts in none of the files where one is not as the change was made of', () =>
     expect(kept.filter((name) => /begun|pending/.test(name))).toEqual([]);
   }));
 
-it('says that nothing was written where the file is saved again and again, and loses nothing of it', () =>
-  inContentFolder({}, async (content) => {
-    const file = join(content, HOURS);
-    await added(addRows(content, hoursRow('Screw in')));
-    const lines = (await readFile(file, 'utf8')).split('\n').length;
-    const stop = typeIn(file);
-    const told = 'press:1:1 another program saves its files again and again; nothing was written';
-    try {
-      expect(await refused(addRows(content, hoursRow('Screw out')))).toEqual([told]);
-    } finally {
-      stop();
-    }
-    expect((await readFile(file, 'utf8')).split('\n')).toHaveLength(lines);
-    expect(await added(addRows(content, hoursRow('Screw out')))).toMatchObject([{ id: 'h-004' }]);
-  }));
+it('makes a change anew of what an editor saved, and gives up where it saves again and again', async () => {
+  let tries = 0;
+  const settling = async () => (++tries < 3 ? ('changed' as const) : { written: tries });
+  expect(await steadily('press', settling)).toEqual({ written: 3 });
+  expect(await steadily('press', async () => 'changed' as const)).toMatchObject({
+    problems: [
+      {
+        ...{ file: 'press', code: 'write/busy' },
+        message: 'another program saves its files again and again; nothing was written',
+      },
+    ],
+  });
+});
 
 it('writes neither the journal nor what it has begun through a link', () =>
   inContentFolder({}, async (content) => {

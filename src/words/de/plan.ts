@@ -35,7 +35,8 @@ export const plan: Words['plan'] = {
     everyWeek: 'Jede Woche in Zahlen',
     byWeek: 'Stunden nach Wochen',
     weekFrom: 'Woche ab',
-    lastDays: (count) => `Die letzten ${count} Arbeitstage`,
+    lastDays: (count) =>
+      count === 1 ? 'Der letzte Arbeitstag' : `Die letzten ${count} Arbeitstage`,
     byDay: 'Stunden nach Tagen',
     weekDrawing: (weeks) => `Stunden in jeder von ${weeks} Wochen.`,
   },
