@@ -1,17 +1,12 @@
 import { existsSync } from 'node:fs';
-import { rm, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { realpath, rm, writeFile } from 'node:fs/promises';
+import { basename, dirname, join, sep } from 'node:path';
 import { bytesOf, type Change, type FileStep, hashOf, remember } from './journal.ts';
 import { WRITE_FOLDER } from './lock.ts';
 import { type Fresh, named, placeOf, swapIn, writeBeside, writeWhole } from './swap-in.ts';
 
 /** A file to be put in its place, with what should stand there before and after. */
 type Swap = Fresh & Pick<FileStep, 'before' | 'after'>;
-
-interface Pending {
-  readonly change: Change;
-  readonly swaps: readonly Swap[];
-}
 
 /** A file's bytes as they will be; nothing where it goes. */
 export type NewBytes = ReadonlyMap<string, Uint8Array | undefined>;
@@ -42,13 +37,34 @@ async function begin(contentDir: string, change: Change, bytes: NewBytes): Promi
   const names = JSON.stringify(change.files.map(({ file }) => file));
   await rm(begun, { force: true });
   await writeFile(begun, names, { flag: 'wx' }).catch(named(begun));
-  const swaps: Swap[] = [];
-  for (const { file, before, after } of change.files) {
-    const fresh = await writeBeside(join(contentDir, file), bytes.get(file) ?? new Uint8Array());
-    swaps.push({ ...fresh, before, after });
+  for (const { file } of change.files) {
+    if ((await freshOf(contentDir, file)) === undefined)
+      throw new Error(`${file} does not lie in the content folder`);
+    await writeBeside(join(contentDir, file), bytes.get(file) ?? new Uint8Array());
   }
-  const pending: Pending = { change, swaps };
-  await writeWhole(pendingOf(contentDir), JSON.stringify(pending));
+  await writeWhole(pendingOf(contentDir), JSON.stringify(change));
+}
+
+/** Where a file of a change is made and put; undefined where that is not in the content folder, as what came with somebody's content may say. */
+async function freshOf(contentDir: string, file: string): Promise<Fresh | undefined> {
+  const fresh = await placeOf(join(contentDir, file));
+  const [home, folder] = [await realpath(contentDir), await realFolder(dirname(fresh.target))];
+  return `${folder}${sep}`.startsWith(`${home}${sep}`) ? fresh : undefined;
+}
+
+/** A folder's path without links, also where it is not there yet. */
+async function realFolder(folder: string): Promise<string> {
+  return realpath(folder).catch(async () =>
+    join(await realFolder(dirname(folder)), basename(folder)),
+  );
+}
+
+async function swapsOf(contentDir: string, { files }: Change): Promise<Swap[]> {
+  const swaps = files.map(async ({ file, before, after }) => {
+    const fresh = await freshOf(contentDir, file);
+    return fresh ? [{ ...fresh, before, after }] : [];
+  });
+  return (await Promise.all(swaps)).flat();
 }
 
 /**
@@ -57,8 +73,9 @@ async function begin(contentDir: string, change: Change, bytes: NewBytes): Promi
  */
 export async function finish(contentDir: string): Promise<'made' | 'changed'> {
   const text = await bytesOf(pendingOf(contentDir));
-  const { change, swaps = [] }: Partial<Pending> =
-    text === undefined ? {} : JSON.parse(new TextDecoder().decode(text));
+  const change: Change | undefined =
+    text === undefined ? undefined : JSON.parse(new TextDecoder().decode(text));
+  const swaps = change ? await swapsOf(contentDir, change) : [];
   const states = await Promise.all(swaps.map(stateOf));
   const changed = states.includes('changed');
   if (!changed || states.includes('put in'))
@@ -92,7 +109,10 @@ async function clearBegun(contentDir: string): Promise<void> {
   const text = new TextDecoder().decode(await bytesOf(begunOf(contentDir)));
   // Where the list itself broke off, nothing had been written yet.
   const files: readonly string[] = text.endsWith(']') ? JSON.parse(text) : [];
-  for (const file of files) await rm((await placeOf(join(contentDir, file))).path, { force: true });
+  for (const file of files) {
+    const fresh = await freshOf(contentDir, file);
+    if (fresh) await rm(fresh.path, { force: true });
+  }
   await rm(begunOf(contentDir), { force: true });
 }
 

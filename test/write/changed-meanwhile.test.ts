@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
-import { mkdir, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { basename, join } from 'node:path';
 import { expect, it } from 'vitest';
 import { commit } from '../../src/write/commit.ts';
 import { growRow } from '../../src/write/grow-row.ts';
@@ -59,6 +60,42 @@ it('writes neither the journal nor what it has begun through a link', () =>
     await symlink(elsewhere, join(content, '.witnessmark/additions.jsonl'));
     await expect(addRows(content, hoursRow('Screw out'))).rejects.toThrow('ELOOP');
     expect(await readFile(elsewhere, 'utf8')).toBe('as it was');
+  }));
+
+it('ends nothing outside of the content folder, whatever was left to be ended', () =>
+  inContentFolder({}, async (content) => {
+    const outside = await mkdtemp(join(tmpdir(), 'witnessmark-outside-'));
+    try {
+      const [victim, fresh] = [join(outside, 'victim.txt'), join(outside, '.victim.txt.new')];
+      for (const file of [victim, fresh]) await writeFile(file, file);
+      await symlink(outside, join(content, 'linked'));
+      await mkdir(join(content, '.witnessmark'));
+      const files = [`../${basename(outside)}/victim.txt`, 'linked/victim.txt'].map((file) => ({
+        ...{ file, before: hashOf(Buffer.from(victim)), after: '', insertions: [] },
+      }));
+      const left = { id: 'x', at: NOON.toISOString(), project: 'press', written: [], files };
+      await writeFile(join(content, '.witnessmark/pending.json'), JSON.stringify(left));
+      const begun = JSON.stringify(files.map(({ file }) => file));
+      await writeFile(join(content, '.witnessmark/begun.json'), begun);
+      await added(addRows(content, hoursRow('Screw in')));
+      for (const file of [victim, fresh]) expect(await readFile(file, 'utf8')).toBe(file);
+      const [file] = files;
+      const change = { ...left, id: 'y', files: file ? [file] : [] };
+      await expect(commit(content, change, new Map())).rejects.toThrow('does not lie in');
+    } finally {
+      await rm(outside, { recursive: true, force: true });
+    }
+  }));
+
+it('writes into a content folder that is reached by a link', () =>
+  inContentFolder({ 'press/ledger/hours.csv': undefined }, async (content) => {
+    const linked = `${content}-linked`;
+    await symlink(content, linked);
+    try {
+      expect(await added(addRows(linked, hoursRow('Screw in')))).toMatchObject([{ id: 'h-001' }]);
+    } finally {
+      await rm(linked);
+    }
   }));
 
 it('makes a step of a part again that was taken back, though it has the same name', () =>
