@@ -82,7 +82,7 @@ describe('mark', () => {
       expect((await mark(dirs, '--date', '2025-04-30')).err).toContain(
         'is before the mark of 2025-05-01',
       );
-      expect((await mark(dirs, 'prss')).err).toContain('did you mean "press"?');
+      expect((await mark(dirs, 'prss')).err).toContain('Did you mean "press"?');
     }));
 
   it('makes no secret by itself where earlier marks had one, and one for rows to come where that is asked for', () =>
