@@ -261,6 +261,26 @@ _ledger_add; echo "\${COMPREPLY[@]}"`;
       expect(stdout).toBe('rebuild\n');
     }));
 
+  it.each([
+    [
+      ['cost', '12,50', 'tool', 'teardown', 'Rag'],
+      'amount: "12,50" is not an amount\n  → write "12.50"',
+    ],
+    [['hours', '2:75', 'Scraped'], 'hours: "2:75" is not a length of work'],
+    [['withdrawal', 'c-999', 'Counted twice'], 'unknown ledger row "c-999"'],
+  ])('refuses what is nearly a number or an id as one: %j', (words, told) =>
+    adding(async (_, add) => {
+      const { status, err } = await add(...words);
+      expect([status, err]).toEqual([1, expect.stringContaining(told)]);
+    }),
+  );
+
+  it('takes an amount and the currency after it as one', () =>
+    adding(async (_, add) => {
+      const { status, out } = await add('cost', '10', 'GBP', 'tool', 'teardown', 'Rag', '--dry');
+      expect([status, out]).toEqual([0, expect.stringContaining(',10 GBP,tool,')]);
+    }));
+
   it('takes words that every object knows as words', () =>
     adding(async (_, add) => {
       const { status, out } = await add('hours', '1:00', 'constructor', '--dry');
