@@ -1,6 +1,7 @@
 import { type ListKind, listKinds } from '../model/kinds.ts';
 import { suggest } from '../read/nearest.ts';
 import { shapeOf } from '../write/kind-fields.ts';
+import { asSentence } from './as-sentence.ts';
 
 export const HELP = `npm run add -- <kind> [words ...] [--field value ...]
 npm run add -- --undo
@@ -111,11 +112,6 @@ function wrongField(kind: ListKind, fields: Readonly<Record<string, string>>): S
   if (unknown === undefined) return undefined;
   const hint = asSentence(suggest(unknown, known)) ?? `Fields of ${kind}: ${known.join(', ')}`;
   return wrong(`There is no field "${unknown}". ${hint}`);
-}
-
-/** A hint with a capital, to stand after a full stop. */
-export function asSentence(hint: string | undefined): string | undefined {
-  return hint && hint.charAt(0).toUpperCase() + hint.slice(1);
 }
 
 function wrong(text: string): Said {

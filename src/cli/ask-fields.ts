@@ -9,7 +9,7 @@ import { requiredFields, shapeOf } from '../write/kind-fields.ts';
 import { knownValues, takes, wrongWith } from '../write/known-values.ts';
 import { carried, lastTime, usualFields } from '../write/last-time.ts';
 import type { ReadyRow } from '../write/ready-row.ts';
-import { asSentence } from './add-arguments.ts';
+import { asSentence } from './as-sentence.ts';
 
 /** Whether somebody is there to answer. */
 export function isInteractive(): boolean {

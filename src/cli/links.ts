@@ -5,6 +5,7 @@ import { addressesOf } from '../publish/address.ts';
 import { descriptionLines, momentLinks } from '../publish/video-links.ts';
 import { suggest } from '../read/nearest.ts';
 import { contentDir, contentDirProblem } from '../site/folders.ts';
+import { asSentence } from './as-sentence.ts';
 import { say } from './say.ts';
 import { tellWrongUse } from './wrong-use.ts';
 
@@ -32,10 +33,7 @@ export async function main(args: readonly string[]): Promise<number> {
       wanted.entry,
       all.filter(({ entry }) => entry.video).map(({ entry }) => entry.slug),
     );
-    return say(
-      `There is no entry "${wanted.entry}".${hint ? ` ${hint.charAt(0).toUpperCase()}${hint.slice(1)}` : ''}`,
-      1,
-    );
+    return say(`There is no entry "${wanted.entry}". ${asSentence(hint) ?? ''}`.trimEnd(), 1);
   }
   if (found.entry.video === undefined)
     return say(

@@ -3,8 +3,8 @@ import { existsSync } from 'node:fs';
 import { readFile, realpath } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { contentDir } from '../site/folders.ts';
-import { liesIn } from '../site/lies-in.ts';
 import { printKey } from '../trust/note-key.ts';
+import { liesIn } from '../write/lies-in.ts';
 import { writeNew } from '../write/place-file.ts';
 import { tellFailure } from './tell-failure.ts';
 

@@ -1,5 +1,5 @@
 import { suggest } from '../read/nearest.ts';
-import { asSentence } from './add-arguments.ts';
+import { asSentence } from './as-sentence.ts';
 
 /** That there is no project of a name, and which one may have been meant. */
 export function noProject(id: string, ids: readonly string[]): string {

@@ -1,6 +1,6 @@
 import { constants } from 'node:os';
 import { relative } from 'node:path';
-import { liesIn } from '../site/lies-in.ts';
+import { liesIn } from '../write/lies-in.ts';
 
 /** What the machine refused, and what to do about it. */
 const TOLD: Readonly<Record<string, (path: string) => string>> = {

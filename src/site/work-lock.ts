@@ -1,8 +1,8 @@
 import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
+import { liesIn } from '../write/lies-in.ts';
 import { type Busy, withLockFile } from '../write/lock.ts';
 import { cacheDir, workDir } from './folders.ts';
-import { liesIn } from './lies-in.ts';
 
 /** How long one waits for a cache that builds with work folders of their own share. */
 const CACHE_WAIT = 600_000;

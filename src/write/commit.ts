@@ -1,7 +1,8 @@
 import { existsSync } from 'node:fs';
 import { realpath, rm, writeFile } from 'node:fs/promises';
-import { basename, dirname, join, sep } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { bytesOf, type Change, type FileStep, hashOf, remember } from './journal.ts';
+import { liesIn } from './lies-in.ts';
 import { WRITE_FOLDER } from './lock.ts';
 import { type Fresh, named, placeOf, swapIn, writeBeside, writeWhole } from './swap-in.ts';
 
@@ -49,7 +50,7 @@ async function begin(contentDir: string, change: Change, bytes: NewBytes): Promi
 async function freshOf(contentDir: string, file: string): Promise<Fresh | undefined> {
   const fresh = await placeOf(join(contentDir, file));
   const [home, folder] = [await realpath(contentDir), await realFolder(dirname(fresh.target))];
-  return `${folder}${sep}`.startsWith(`${home}${sep}`) ? fresh : undefined;
+  return liesIn(home, folder) ? fresh : undefined;
 }
 
 /** A folder's path without links, also where it is not there yet. */

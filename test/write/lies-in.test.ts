@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { liesIn } from '../../src/site/lies-in.ts';
+import { liesIn } from '../../src/write/lies-in.ts';
 
 test.for([
   ['shed', 'shed', true],
