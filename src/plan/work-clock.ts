@@ -21,22 +21,34 @@ export interface WorkClock {
   advance(from: number, minutes: number): number;
 }
 
+/** Days of a week and both its ends: places of a week in `shares`. */
+const PLACES = 8;
+
 /**
  * A clock for a pace and a calendar. `dayShares` is how much of a usual week each day from the start on has room for (whole
  * weeks of days); a week of a pace of 600 minutes in which one of two equal days is away has 300.
  */
 export function workClock(pace: PaceDraws, dayShares: Float64Array): WorkClock {
   const horizon = dayShares.length;
-  // Minutes from the start of the draw to the start of each day; filled by the week, as far as was asked.
-  const worked = new Float64Array(horizon + 1);
+  const weeks = horizon / 7;
+  const shares = sharesByWeek(dayShares);
+  // Minutes from the start of the draw to the start of each week, and the pace of the week; filled as far as was asked.
+  const worked = new Float64Array(weeks + 1);
+  const paces = new Float64Array(weeks);
   let filled = 0;
   let current = 0;
 
   function fillWeek(): void {
-    const choice = Math.floor(uniformAt(pace.seed, current, filled / 7) * pace.width);
-    const minutes = pace.values[current * pace.width + choice] as number;
-    for (const end = filled + 7; filled < end; filled++)
-      worked[filled + 1] = (worked[filled] as number) + minutes * (dayShares[filled] as number);
+    const choice = Math.floor(uniformAt(pace.seed, current, filled) * pace.width);
+    paces[filled] = pace.values[current * pace.width + choice] as number;
+    worked[filled + 1] = workedAt(filled, 7);
+    filled++;
+  }
+
+  /** Minutes from the start of the draw to a day of a week, 7 for its end. */
+  function workedAt(week: number, day: number): number {
+    const share = shares[week * PLACES + day] as number;
+    return (worked[week] as number) + (paces[week] as number) * share;
   }
 
   function begin(draw: number): void {
@@ -46,20 +58,34 @@ export function workClock(pace: PaceDraws, dayShares: Float64Array): WorkClock {
 
   function advance(from: number, minutes: number): number {
     if (minutes < LEAST || from >= horizon) return Math.min(from, horizon);
-    let day = Math.floor(from);
-    while (filled <= day) fillWeek();
-    const before = worked[day] as number;
-    const goal = before + (from - day) * ((worked[day + 1] as number) - before) + minutes;
+    const begun = Math.floor(from);
+    let week = Math.floor(begun / 7);
+    let day = begun - 7 * week;
+    while (filled <= week) fillWeek();
+    const before = workedAt(week, day);
+    const goal = before + (from - begun) * (workedAt(week, day + 1) - before) + minutes;
     while ((worked[filled] as number) < goal) {
-      if (filled >= horizon) return horizon;
-      day = filled;
+      if (filled >= weeks) return horizon;
       fillWeek();
     }
-    while (day + 7 < filled && (worked[day + 7] as number) < goal) day += 7;
-    while ((worked[day + 1] as number) < goal) day++;
-    const start = worked[day] as number;
-    return day + (goal - start) / ((worked[day + 1] as number) - start);
+    while ((worked[week + 1] as number) < goal) {
+      week++;
+      day = 0;
+    }
+    while (workedAt(week, day + 1) < goal) day++;
+    const start = workedAt(week, day);
+    return 7 * week + day + (goal - start) / (workedAt(week, day + 1) - start);
   }
 
   return { horizon, begin, advance };
+}
+
+/** Which share of a usual week lies between the start of each week and each of its days. */
+function sharesByWeek(dayShares: Float64Array): Float64Array {
+  const shares = new Float64Array((dayShares.length / 7) * PLACES);
+  for (const [index, share] of dayShares.entries()) {
+    const place = Math.floor(index / 7) * PLACES + (index % 7);
+    shares[place + 1] = (shares[place] as number) + share;
+  }
+  return shares;
 }
