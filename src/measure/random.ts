@@ -4,8 +4,6 @@ export interface RandomStream {
   uniform(): number;
   /** Standard normal. */
   normal(): number;
-  /** Student's t with ν degrees of freedom (a whole number). */
-  student(nu: number): number;
   /** χ² with ν degrees of freedom (a whole number). */
   chiSquare(nu: number): number;
 }
@@ -74,16 +72,6 @@ export function randomStream(seed: number): RandomStream {
     }
   }
 
-  function student(nu: number): number {
-    // Two closed forms (inverse of the distribution) for the few readings most rows have.
-    if (nu === 1) return Math.tan(Math.PI * (uniform() - 0.5));
-    if (nu === 2) {
-      const p = uniform();
-      return (2 * p - 1) / Math.sqrt(2 * p * (1 - p));
-    }
-    return normal() / Math.sqrt(chiSquare(nu) / nu);
-  }
-
   /** χ² with ν degrees of freedom: pairs of normal squares are −2·ln of a uniform number (Box and Muller). */
   function chiSquare(nu: number): number {
     let product = 1;
@@ -100,7 +88,7 @@ export function randomStream(seed: number): RandomStream {
     return nu & 1 ? pairs + normal() ** 2 : pairs;
   }
 
-  return { uniform, normal, student, chiSquare };
+  return { uniform, normal, chiSquare };
 }
 
 // 128 layers of equal area v under exp(−x²/2); r and v from Marsaglia and Tsang (2000), table for n = 128.

@@ -1,15 +1,21 @@
-// `npm run mutate [folder or file …]`: plants one small mistake after another and looks whether a test notices. Prints a score for each folder.
+// `npm run mutate [-- --slow] [folder or file …]`: plants one small mistake after another and looks whether a test notices. Prints a score for each folder.
 import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { setPriority } from 'node:os';
+import { parseArgs } from 'node:util';
 import { MUTATED } from './mutated-folder.ts';
-import { type Report, readReport } from './mutation-report.ts';
+import { type RawReport, type Report, readReport } from './mutation-report.ts';
+import { judgedAgain, passed } from './slow-judges.ts';
 
 /** Per cent of the planted mistakes that must be noticed. */
 const TARGET = 85;
 
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: { slow: { type: 'boolean', default: false } },
+});
 // A folder, or a file in one: `measure`, `measure/verdict.ts`.
-const asked = process.argv.slice(2).map((name) => name.split('/'));
+const asked = positionals.map((name) => name.split('/'));
 const unknown = asked.find(([folder = '']) => !(MUTATED as readonly string[]).includes(folder));
 if (unknown) {
   console.error(`There is no "${unknown[0]}" to mutate. Folders: ${MUTATED.join(', ')}.`);
@@ -34,16 +40,22 @@ for (const { folder, noticed, planted, percent, equivalent } of reports)
 process.exitCode = reports.every(({ percent }) => percent >= TARGET) ? 0 : 1;
 
 function mutate(folder: string, files: readonly string[]): Report {
-  const some = files.length > 0 ? { WITNESSMARK_MUTATE_FILES: files.join(',') } : {};
+  const quick = run(folder, { WITNESSMARK_MUTATE_FILES: files.join(',') });
+  const left = values.slow ? passed(folder, quick) : [];
+  if (left.length === 0) return readReport(folder, quick);
+  const slow = run(folder, {
+    WITNESSMARK_MUTATE_FILES: left.join(','),
+    WITNESSMARK_MUTATE_SLOW: 'yes',
+  });
+  return readReport(folder, judgedAgain(quick, slow));
+}
+
+function run(folder: string, told: Readonly<Record<string, string>>): RawReport {
   const { status } = spawnSync(
     process.execPath,
     ['node_modules/@stryker-mutator/core/bin/stryker.js', 'run', 'test/house/stryker.config.mjs'],
-    {
-      stdio: 'inherit',
-      env: { ...process.env, WITNESSMARK_MUTATE: folder, ...some },
-    },
+    { stdio: 'inherit', env: { ...process.env, WITNESSMARK_MUTATE: folder, ...told } },
   );
   if (status !== 0) throw new Error(`the mutation run of ${folder} ended with ${status}`);
-  const file = `.witnessmark/mutation/${folder}/report.json`;
-  return readReport(folder, JSON.parse(readFileSync(file, 'utf8')));
+  return JSON.parse(readFileSync(`.witnessmark/mutation/${folder}/report.json`, 'utf8'));
 }

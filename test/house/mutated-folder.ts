@@ -4,23 +4,27 @@ import { join } from 'node:path';
 /** Folders whose exactness the whole project stands on: each is mutated by itself. */
 export const MUTATED = ['money', 'units', 'measure', 'trust'] as const;
 
-/** Tests that judge a folder: its own, and those laws and outside checks that import it by themselves. */
-export function judges(folder: string): string[] {
+/**
+ * Tests that judge a folder: its own, and those laws and outside checks that import it by themselves. The slow ones are asked by
+ * themselves, about what the others let pass.
+ */
+export function judges(folder: string, slow = false): string[] {
   return readdirSync('test', { recursive: true, encoding: 'utf8' })
     .map((name) => join('test', name))
-    .filter((file) => file.endsWith('.test.ts') && isJudge(file, folder))
+    .filter((file) => file.endsWith('.test.ts') && isSlow(file) === slow && isJudge(file, folder))
     .sort();
 }
 
-/** Tests that take seconds each time: too slow to be asked a thousand times. What only they would notice counts as unnoticed. */
+/** Tests that take seconds each time: too slow to be asked a thousand times. */
 const SLOW = [
   ...['test/laws/mark-laws', 'test/laws/trust-text-laws', 'test/laws/figure-laws'],
   ...['test/laws/propagation-laws', 'test/outside/monte-carlo', 'test/outside/forecast'],
-  ...['test/outside/uncertainties', 'test/measure/kept-checks'],
+  ...['test/outside/uncertainties', 'test/measure/kept-checks', 'test/laws/draw-errors'],
 ];
 
+const isSlow = (file: string) => SLOW.some((slow) => file.startsWith(slow));
+
 function isJudge(file: string, folder: string): boolean {
-  if (SLOW.some((slow) => file.startsWith(slow))) return false;
   if (file.startsWith(join('test', folder))) return true;
   if (!/^test.(laws|outside)/.test(file)) return false;
   const text = readFileSync(file, 'utf8');

@@ -20,7 +20,8 @@ export interface RawReport {
   >;
 }
 
-interface Mutant {
+/** A planted mistake and what became of it. */
+export interface Mutant {
   readonly status: string;
   readonly replacement?: string;
   readonly location: { readonly start: Point; readonly end: Point };
@@ -42,7 +43,7 @@ export function readReport(folder: string, { files }: RawReport): Report {
   const noticed = all.filter(({ mutant }) => NOTICED.includes(mutant.status)).length;
   const missed = all.filter(({ mutant }) => MISSED.includes(mutant.status));
   const planted = noticed + missed.length;
-  const gaps = missed.filter(({ file, source, mutant }) => !isEquivalent(file, source, mutant));
+  const gaps = missed.filter(({ file, source, mutant }) => isGap(file, source, mutant));
   return {
     folder,
     planted,
@@ -51,6 +52,11 @@ export function readReport(folder: string, { files }: RawReport): Report {
     equivalent: missed.length - gaps.length,
     survivors: gaps.map(({ file, source, mutant }) => told(file, source, mutant)),
   };
+}
+
+/** Whether nobody noticed a mistake that is one. */
+export function isGap(file: string, source: string, mutant: Mutant): boolean {
+  return MISSED.includes(mutant.status) && !isEquivalent(file, source, mutant);
 }
 
 /** What stood there, as far as it stands on one line. */

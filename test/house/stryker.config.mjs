@@ -1,6 +1,7 @@
 const folder = process.env.WITNESSMARK_MUTATE;
 // Some files of the folder, or all.
-const files = process.env.WITNESSMARK_MUTATE_FILES?.split(',') ?? ['**/*.{ts,js}'];
+const asked = process.env.WITNESSMARK_MUTATE_FILES;
+const files = asked ? asked.split(',') : ['**/*.{ts,js}'];
 const kept = `.witnessmark/mutation/${folder}`;
 
 /** @type {import('@stryker-mutator/api/core').PartialStrykerOptions} */

@@ -4,6 +4,7 @@ import { coverageTable } from './coverage-table.ts';
 import { EQUIVALENT } from './equivalent.ts';
 import { judges, MUTATED } from './mutated-folder.ts';
 import { readReport } from './mutation-report.ts';
+import { judgedAgain, passed } from './slow-judges.ts';
 
 test('coverage is told by folder: what tests came by of all there is, not a mean of shares', () => {
   const file = (lines: number, covered: number, branches: number, taken: number) => ({
@@ -59,6 +60,40 @@ test('a mutation report counts what was noticed, and names what was not, with it
       'src/money/tax.ts:1:11 1 → 2 (no test comes here)',
     ],
   });
+});
+
+test('what nobody noticed is asked of the slow tests by its place, and has their judgement', () => {
+  const at = (status: string, replacement: string, line = 2) => ({
+    status,
+    replacement,
+    location: { start: { line, column: 8 }, end: { line, column: 13 } },
+  });
+  const source = 'const a = 1;\nreturn a < b;\nreturn c < d;\n';
+  const report = (...mutants: ReturnType<typeof at>[]) => ({
+    files: { 'src/money/tax.ts': { source, mutants } },
+  });
+  const quick = report(
+    at('Survived', 'a <= b'),
+    at('Survived', 'a > b'),
+    at('Killed', 'true'),
+    at('NoCoverage', 'c <= d', 3),
+  );
+  expect(passed('money', quick)).toEqual(['tax.ts:2:7-2:12', 'tax.ts:3:7-3:12']);
+  const slow = report(at('Killed', 'a <= b'), at('Survived', 'a > b'), at('Survived', 'true'));
+  expect(judgedAgain(quick, slow)).toEqual(
+    report(
+      at('Killed', 'a <= b'),
+      at('Survived', 'a > b'),
+      at('Killed', 'true'),
+      at('NoCoverage', 'c <= d', 3),
+    ),
+  );
+});
+
+test('the slow tests of a folder are judges by themselves', () => {
+  const slow = judges('measure', true);
+  expect(slow).toContain('test/laws/draw-errors.test.ts');
+  expect(judges('measure').filter((file) => slow.includes(file))).toEqual([]);
 });
 
 test('changes that are no mistakes are counted apart, and each of the list is still a piece of its file', () => {

@@ -15,7 +15,10 @@ class QuickestFirst extends BaseSequencer {
 /** Only the tests that judge the folder that is mutated, without the set-up of the whole suite. */
 export default defineConfig({
   test: {
-    include: judges(process.env.WITNESSMARK_MUTATE ?? ''),
+    include: judges(
+      process.env.WITNESSMARK_MUTATE ?? '',
+      process.env.WITNESSMARK_MUTATE_SLOW !== undefined,
+    ),
     // The first run is slowed by the counting of what each test comes by; what hangs later is ended by its own measure.
     testTimeout: 600_000,
     sequence: { sequencer: QuickestFirst },

@@ -1,6 +1,7 @@
 import type { DrawnInput } from '../../src/measure/drawn-input.ts';
 import type { DrawOptions } from '../../src/measure/monte-carlo.ts';
 import { type RandomStream, randomStream } from '../../src/measure/random.ts';
+import { studentDraw } from './student-draw.ts';
 
 const BINS = 1 << 16;
 const PILOT = 4000;
@@ -116,7 +117,8 @@ function drawer(
     return `values[${index}] = ${Number(value)}${terms.join('')};`;
   });
   const body = `return (values) => { ${[...spreads, ...draws, ...sums].join(' ')} };`;
-  return new Function('random', body)(random) as (values: Float64Array) => void;
+  const make = new Function('random', 'student', body);
+  return make(random, studentDraw) as (values: Float64Array) => void;
 }
 
 type Source = DrawnInput['components'][number];
@@ -130,5 +132,5 @@ function drawOf(source: Source, shared: readonly string[]): string {
   if (source.shape === 'rectangular') return `${Math.sqrt(3)} * (2 * random.uniform() - 1)`;
   if (!isStudent(source)) return 'random.normal()';
   const spread = shared.indexOf(source.group);
-  return spread < 0 ? `random.student(${Number(source.nu)})` : `random.normal() / q${spread}`;
+  return spread < 0 ? `student(random, ${Number(source.nu)})` : `random.normal() / q${spread}`;
 }

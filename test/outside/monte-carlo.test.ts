@@ -3,6 +3,7 @@ import { drawDistribution } from '../../src/measure/monte-carlo.ts';
 import { randomStream } from '../../src/measure/random.ts';
 import { spreadOf } from '../../src/measure/uncertain.ts';
 import { source, value } from '../measure/source.ts';
+import { studentDraw } from '../measure/student-draw.ts';
 import { normalBelow, studentBelow } from './distributions.ts';
 
 const MILLION = 1_000_000;
@@ -135,9 +136,9 @@ describe('the random numbers', () => {
   });
 
   test.each([1, 2, 3, 4, 7, 9])('are Student’s t with ν = %i', (nu) => {
-    const { student } = randomStream(nu);
+    const stream = randomStream(nu);
     const found = excess(
-      () => student(nu),
+      () => studentDraw(stream, nu),
       (t) => studentBelow(t, nu),
       evenly(-6, 6, 300),
     );
