@@ -19,7 +19,9 @@ async function mend(write?: (files: Files) => Promise<readonly string[]>): Promi
   if (mended.length === 0) return 'Nothing that has only one answer.\n';
   const refused = (await write?.(files)) ?? [];
   const count = `${plural(mended.length, 'value')} in ${plural(files.size, 'file')}`;
-  const said = write ? `Mended ${count}.` : `Would mend ${count}; nothing is written.`;
+  const said = write
+    ? `Mended ${count}.`
+    : `Would mend ${count}; nothing is written, so what follows names them, too.`;
   return [describeMends(mended, contentDir), ...refused, `${said}\n`].join('');
 }
 
