@@ -93,4 +93,10 @@ export const EQUIVALENT: readonly Equivalent[] = [
   ...from('src/measure/statistics.ts', 'only the square of the rest counts', [
     ['rest += value - centre', 'rest -= value - centre'],
   ]),
+  ...from('src/measure/cross-check.ts', 'it only spares the making of a key', [
+    ['checks.size === 0', 'false'],
+  ]),
+  ...from('src/measure/cross-check.ts', 'a default for the compiler: it is never taken', [
+    ['item.base.budget[index]?.sensitivity', 'item.base.budget[index].sensitivity'],
+  ]),
 ];
