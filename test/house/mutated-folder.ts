@@ -1,8 +1,18 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 
 /** Folders whose exactness the whole project stands on: each is mutated by itself. */
 export const MUTATED = ['money', 'units', 'measure', 'trust'] as const;
+
+// The page's own script runs in a browser, where no mistake can be switched on.
+const NOT_HERE = ['marks-page.js'];
+
+/** The files of a folder that mistakes are planted in, as paths in it. */
+export function mutatedFiles(folder: string): string[] {
+  return readdirSync(join('src', folder), { recursive: true, encoding: 'utf8' })
+    .filter((name) => /\.(ts|js)$/.test(name) && !NOT_HERE.includes(basename(name)))
+    .sort();
+}
 
 /**
  * Tests that judge a folder: its own, and those laws and outside checks that import it by themselves. The slow ones are asked by

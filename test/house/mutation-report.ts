@@ -59,6 +59,11 @@ export function isGap(file: string, source: string, mutant: Mutant): boolean {
   return MISSED.includes(mutant.status) && !isEquivalent(file, source, mutant);
 }
 
+/** One report of several runs, each of other files. */
+export function together(reports: readonly RawReport[]): RawReport {
+  return { files: Object.fromEntries(reports.flatMap(({ files }) => Object.entries(files))) };
+}
+
 /** What stood there, as far as it stands on one line. */
 function wasThere(source: string, mutant: Mutant): string {
   const { start, end } = mutant.location;

@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { coverageTable } from './coverage-table.ts';
 import { EQUIVALENT } from './equivalent.ts';
-import { judges, MUTATED } from './mutated-folder.ts';
-import { readReport } from './mutation-report.ts';
+import { judges, MUTATED, mutatedFiles } from './mutated-folder.ts';
+import { readReport, together } from './mutation-report.ts';
 import { judgedAgain, passed } from './slow-judges.ts';
 
 test('coverage is told by folder: what tests came by of all there is, not a mean of shares', () => {
@@ -88,6 +88,15 @@ test('what nobody noticed is asked of the slow tests by its place, and has their
       at('NoCoverage', 'c <= d', 3),
     ),
   );
+});
+
+test('mistakes are planted in each file of a folder by itself, and not where none can be switched on', () => {
+  expect(mutatedFiles('money')).toContain('allocate.ts');
+  const trust = mutatedFiles('trust');
+  expect(trust).toContain('verify/verify-browser.js');
+  expect(trust.filter((file) => file.endsWith('marks-page.js'))).toEqual([]);
+  const run = (file: string) => ({ files: { [file]: { source: '', mutants: [] } } });
+  expect(Object.keys(together([run('a'), { files: {} }, run('b')]).files)).toEqual(['a', 'b']);
 });
 
 test('the slow tests of a folder are judges by themselves', () => {
