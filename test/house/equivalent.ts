@@ -99,4 +99,10 @@ export const EQUIVALENT: readonly Equivalent[] = [
   ...from('src/measure/cross-check.ts', 'a default for the compiler: it is never taken', [
     ['item.base.budget[index]?.sensitivity', 'item.base.budget[index].sensitivity'],
   ]),
+  ...from('src/measure/draw-blocks.ts', 'a typed array has no place beyond its end', [
+    ['i < BLOCK', 'i <= BLOCK'],
+  ]),
+  ...from('src/measure/draw-blocks.ts', 'turns counted down come to nothing as often', [
+    ['turn++', 'turn--'],
+  ]),
 ];
