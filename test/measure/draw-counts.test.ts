@@ -25,7 +25,7 @@ const product = (draws: number, seed: number) =>
 
 describe('the number of draws', () => {
   test('is what was asked for, in whole blocks, where nothing steers', () => {
-    for (const seed of [1, 2, 3])
+    for (const seed of [1, 2])
       for (const [draws, blocks] of [
         [1, 1],
         [BLOCK, 1],
@@ -52,7 +52,7 @@ describe('the number of draws', () => {
   });
 
   test('grows with what is asked, and goes little beyond it', () => {
-    for (let seed = 1; seed <= 12; seed++) {
+    for (let seed = 1; seed <= 4; seed++) {
       const few = ratio(250_000, seed);
       const many = ratio(1_000_000, seed);
       expect(many.draws / few.draws).toBeGreaterThan(2);
