@@ -1,6 +1,6 @@
 // `npm run mutate [-- --slow] [folder or file …]`: plants one small mistake after another and looks whether a test notices. Prints a score for each folder.
 import { spawnSync } from 'node:child_process';
-import { existsSync, readFileSync, rmSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { setPriority } from 'node:os';
 import { parseArgs } from 'node:util';
 import { MUTATED, mutatedFiles } from './mutated-folder.ts';
@@ -53,14 +53,11 @@ function mutate(folder: string, files: readonly string[]): Report {
 }
 
 function run(folder: string, told: Readonly<Record<string, string>>): RawReport {
-  const report = `.witnessmark/mutation/${folder}/report.json`;
-  rmSync(report, { force: true });
   const { status } = spawnSync(
     process.execPath,
     ['node_modules/@stryker-mutator/core/bin/stryker.js', 'run', 'test/house/stryker.config.mjs'],
     { stdio: 'inherit', env: { ...process.env, WITNESSMARK_MUTATE: folder, ...told } },
   );
   if (status !== 0) throw new Error(`the mutation run of ${folder} ended with ${status}`);
-  // Of a file that only declares types nothing is reported.
-  return existsSync(report) ? JSON.parse(readFileSync(report, 'utf8')) : { files: {} };
+  return JSON.parse(readFileSync(`.witnessmark/mutation/${folder}/report.json`, 'utf8'));
 }
