@@ -66,19 +66,14 @@ describe('an end of plain draws', () => {
   });
 
   test('tells by how the blocks differ what they are worth', () => {
-    // Moved by ten draws to and fro: 92 and 112 of each two lie below 2.5 %, near enough.
-    const moved = [10, -10].map((by) => row((k) => place(k + by)));
-    const y = times(8, moved).flat();
-    const between = (16 / 15) * 16 * 10 ** 2;
-    const { error } = endOf({ y });
-    expect((error * 16 * BLOCK) ** 2 / (between + 64)).toBeCloseTo(1, 1);
+    const varianceOf = (by: number) => {
+      const moved = [by, -by].map((places) => row((k) => place(k + places)));
+      return endOf({ y: times(8, moved).flat() }).needed * 16 * BLOCK * wanted(BLOCK);
+    };
+    // Of each two, one has three fewer below than the mean and the other three more.
+    expect(varianceOf(3)).toBeCloseTo((16 / 15) * 16 * 3 ** 2 + 64, 6);
     // Independent draws are the worst that is believed.
-    const far = [60, -60].map((by) => row((k) => place(k + by)));
-    const worst = endOf({ y: times(8, far).flat() });
-    expect((worst.error * 16 * BLOCK) ** 2 / (binomial(16 * 102, 16 * BLOCK) + 64)).toBeCloseTo(
-      1,
-      1,
-    );
+    expect(varianceOf(60)).toBeCloseTo(binomial(16 * 103, 16 * BLOCK) + 64, 6);
   });
 });
 
