@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { randomStream } from '../../src/measure/random.ts';
+import { normalBelow } from './distributions.ts';
 
 const MASK = 0xffffffffn;
 const turned = (x: bigint, by: bigint) => ((x << by) | (x >> (32n - by))) & MASK;
@@ -49,9 +50,9 @@ test.each([0, 1, 7919, 0x7fffffff, 0xffffffff])(
   },
 );
 
-test.each([1, 2, 3, 5, 64, 71])('χ² of ν = %i has the mean ν and the variance 2·ν', (nu) => {
+test.each([1, 2, 3, 5, 64, 71, 2001])('χ² of ν = %i has the mean ν and the variance 2·ν', (nu) => {
   const { chiSquare } = randomStream(nu);
-  const count = 40_000;
+  const count = nu > 1000 ? 2000 : 40_000;
   const drawn = Float64Array.from({ length: count }, () => chiSquare(nu));
   const mean = drawn.reduce((sum, x) => sum + x, 0) / count;
   const variance = drawn.reduce((sum, x) => sum + (x - mean) ** 2, 0) / count;
@@ -60,4 +61,25 @@ test.each([1, 2, 3, 5, 64, 71])('χ² of ν = %i has the mean ν and the varianc
   expect(Math.abs(variance - 2 * nu)).toBeLessThan(
     4 * Math.sqrt((12 * nu * (nu + 4) - 4 * nu ** 2) / count),
   );
+});
+
+test('far tails of the normal numbers are as full as they should be, on both sides', () => {
+  // Beyond 3.44 the numbers come by another way.
+  const { normal } = randomStream(31);
+  const count = 2_000_000;
+  const edges = [3.2, 3.442619855899, 3.6, 3.9, 4.3];
+  const beyond = { low: edges.map(() => 0), high: edges.map(() => 0) };
+  for (let i = 0; i < count; i++) {
+    const x = normal();
+    const side = x < 0 ? beyond.low : beyond.high;
+    for (const [index, edge] of edges.entries())
+      if (Math.abs(x) > edge) side[index] = (side[index] ?? 0) + 1;
+  }
+  for (const [index, edge] of edges.entries()) {
+    const wanted = count * normalBelow(-edge);
+    for (const side of [beyond.low, beyond.high])
+      expect(Math.abs((side[index] ?? 0) - wanted), `beyond ${edge}`).toBeLessThan(
+        4 * Math.sqrt(wanted),
+      );
+  }
 });
