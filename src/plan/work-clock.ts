@@ -21,7 +21,7 @@ export interface WorkClock {
   advance(from: number, minutes: number): number;
 }
 
-/** Days of a week and both its ends: places of a week in `shares`. */
+/** Places of a week in `shares`: where each of its days begins, and where it ends. */
 const PLACES = 8;
 
 /**
