@@ -1,9 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { DrawMoments, varianceOfSum } from '../../src/measure/draw-moments.ts';
+import { mean, standardDeviation } from '../../src/measure/statistics.ts';
 
-const meanOf = (list: readonly number[]) => list.reduce((sum, one) => sum + one, 0) / list.length;
-const varianceOf = (list: readonly number[]) =>
-  list.reduce((sum, one) => sum + (one - meanOf(list)) ** 2, 0) / (list.length - 1);
+const varianceOf = (list: readonly number[]) => standardDeviation(list) ** 2;
 
 function moments(centre: number, ...blocks: readonly (readonly [number[], number[]])[]) {
   const made = new DrawMoments(centre);
@@ -21,17 +20,17 @@ describe('mean and deviation of draws', () => {
     const made = moments(10, [y.slice(0, 2), linear.slice(0, 2)], [y.slice(2), linear.slice(2)]);
     const apart = y.map((one, index) => one - (linear[index] as number));
     const u = Math.sqrt(7 + varianceOf(y) - varianceOf(linear));
-    expect(made.result(7)).toEqual({ mean: near(meanOf(apart)), u: near(u) });
+    expect(made.result(7)).toEqual({ mean: near(mean(apart)), u: near(u) });
   });
 
   test('are the plain ones where the linear part has no variance', () => {
-    const plain = { mean: near(meanOf(y)), u: near(Math.sqrt(varianceOf(y))) };
+    const plain = { mean: near(mean(y)), u: near(Math.sqrt(varianceOf(y))) };
     const result = moments(10, [y, linear]).result(Number.POSITIVE_INFINITY);
     expect(result).toEqual(plain);
   });
 
   test('are the plain ones where the linear part tells nothing', () => {
-    const plain = { mean: near(meanOf(y)), u: near(Math.sqrt(varianceOf(y))) };
+    const plain = { mean: near(mean(y)), u: near(Math.sqrt(varianceOf(y))) };
     expect(moments(10, [y, [0, 0, 0, 0, 0]]).result(3)).toEqual(plain);
     expect(moments(10, [y, linear.map((one) => -one)]).result(7)).toEqual(plain);
   });
